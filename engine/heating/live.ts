@@ -1,0 +1,69 @@
+import type { SupplyStep } from '../scenario/schema.ts';
+import { greatestCurrent } from './run.ts';
+import { marchOf } from './march.ts';
+import { type LeadReading, leadReading } from './predict.ts';
+import { type Supply, supplyOf } from './supply.ts';
+import type { ThermalCase } from './thermal-case.ts';
+
+/** The state of a bench at one moment; temperatures in K. */
+export interface LiveState {
+  readonly t: number;
+  readonly conductor: number;
+  readonly surface: number;
+  readonly outside: number;
+  readonly lead: LeadReading;
+  /** Heat made per metre [W/m]. */
+  readonly heat: number;
+  /** False once the metal has begun to melt or the supply has no solution; time stands still from then on. */
+  readonly going: boolean;
+}
+
+/** A run stepped from outside: `advance` by some seconds, with the supply changed by hand in between. */
+export interface Live {
+  state(): LiveState;
+  setSupply(step: SupplyStep): void;
+  advance(seconds: number): LiveState;
+}
+
+/**
+ * Opens the stepping interface on a case. It runs on the same solver as a whole run and does not drift against it.
+ * @param expectedCurrent the largest current it is likely to see [A]; it sets how fine the mesh is
+ */
+export function liveRun(of: ThermalCase, expectedCurrent = greatestCurrent(of)): Live {
+  const march = marchOf(of, expectedCurrent);
+  const { radial, mesh } = march;
+  const last = mesh.r.length - 1;
+  const melt = of.cable.conductor.metal.melting.value;
+  let supply: Supply = supplyOf(of, of.scenario.supply[0] as SupplyStep);
+  march.setCurrent(supply.current);
+
+  const conductor = () => radial.y[0] as number;
+  const going = () => conductor() < melt && supply.possible(conductor());
+
+  function state(): LiveState {
+    const T = conductor();
+    const lead = leadReading(of, supply.current(T), T);
+    const end = radial.y[last] as number;
+    return {
+      t: march.time(),
+      conductor: T,
+      surface: radial.y[mesh.surface] as number,
+      outside: of.outside.outsideOf(end),
+      lead,
+      heat: (lead.heat / (of.lead.inSeries * of.lead.length)) * of.n,
+      going: going(),
+    };
+  }
+
+  return {
+    state,
+    setSupply(step) {
+      supply = supplyOf(of, step);
+      march.setCurrent(supply.current);
+    },
+    advance(seconds) {
+      if (seconds > 0 && going()) march.to(march.time() + seconds, (_t, _h, dense) => ((dense[1] as number) < melt ? 1 : 0.999_999));
+      return state();
+    },
+  };
+}

@@ -1,0 +1,121 @@
+import type { Mesh } from './mesh.ts';
+import { meshOf } from './mesh.ts';
+import { type Radial, radialOf } from './radial.ts';
+import { startProfile } from './start.ts';
+import type { CurrentLaw } from './supply.ts';
+import { conductorResistance, type ThermalCase } from './thermal-case.ts';
+
+/** Cells where a scenario does not say. */
+export const usualCells = 24;
+/** Greatest error estimate of one step [K] where a scenario does not say. */
+export const usualTolerance = 0.03;
+/** Steps after which a run is given up; no case of the schema's range comes near it. */
+const mostSteps = 2_000_000;
+const safety = 0.9;
+const growth = 5;
+const shrink = 0.2;
+
+/** Numbers of the dense output of one step: four for each of conductor, surface and last node. */
+export const denseLength = 12;
+
+/** Looks at each step before it is taken; returns the part of it to take (0 < s < 1), or 1 for all of it. */
+export type Watch = (t: number, h: number, dense: Float64Array) => number;
+
+/** A run under way: it owns time; the supply is set from outside. */
+export interface March {
+  readonly mesh: Mesh;
+  readonly radial: Radial;
+  readonly count: { steps: number; rejected: number };
+  /** Time since the start [s]. */
+  time(): number;
+  /** A new supply: the step control starts again. */
+  setCurrent(current: CurrentLaw): void;
+  /** Marches to `end` [s], or as far as the watch lets it; true when `end` was reached. */
+  to(end: number, watch?: Watch): boolean;
+}
+
+/**
+ * First cell at the conductor [m] that resolves the fastest heating of a case, `I` [A] in each loaded core: the depth heat
+ * has reached, √(a t), when the share gone into the insulation, (4/3) e P m t^1.5/(√π C), is a twentieth of a kelvin.
+ */
+export function firstCell(of: ThermalCase, I: number): number {
+  const ring = of.rings[0];
+  if (!ring) return Number.POSITIVE_INFINITY;
+  const heating = (of.n * I * I * conductorResistance(of, of.T0)) / of.conductorCapacity;
+  if (!(heating > 0)) return Number.POSITIVE_INFINITY;
+  const effusivity = Math.sqrt(ring.k * ring.rhoC);
+  const share = ((4 / 3) * effusivity * 2 * Math.PI * ring.r0) / (Math.sqrt(Math.PI) * of.conductorCapacity);
+  const t = (0.05 / (heating * share)) ** (2 / 3);
+  return Math.sqrt((ring.k / ring.rhoC) * t);
+}
+
+/**
+ * Begins a run of `of` at its start profile with the supply off.
+ * @param greatestCurrent the largest current the run will see [A]; it sets how fine the mesh is at the conductor
+ * @param cells,tolerance where they differ from the scenario's or the usual ones
+ */
+export function marchOf(of: ThermalCase, greatestCurrent: number, cells?: number, tolerance?: number): March {
+  const wanted = cells ?? of.scenario.run?.cells ?? usualCells;
+  const allowed = tolerance ?? of.scenario.run?.tolerance_K ?? usualTolerance;
+  const cableRings = of.rings.length - of.outside.rings.length;
+  const first = firstCell(of, greatestCurrent);
+  const mesh = meshOf(of.rings, of.conductorCapacity, cableRings, wanted, first, of.equivalentRadius);
+  const radial = radialOf(mesh, of.outside.flow, startProfile(of, mesh));
+  const last = mesh.r.length - 1;
+  const dense = new Float64Array(denseLength);
+  const count = { steps: 0, rejected: 0 };
+  let t = 0;
+  let suggested = 0; // 0: find a first step
+
+  function setCurrent(current: CurrentLaw): void {
+    radial.setHeat((T) => {
+      const I = current(T);
+      return of.n * I * I * conductorResistance(of, T);
+    });
+    suggested = 0;
+  }
+
+  /** A first step in which the conductor moves by some tolerances. */
+  function firstStep(span: number): number {
+    const rate = Math.abs(radial.rate());
+    return rate > 0 ? Math.min(span, (60 * allowed) / rate) : span;
+  }
+
+  function to(end: number, watch?: Watch): boolean {
+    while (t < end) {
+      const span = end - t;
+      if (suggested === 0) suggested = firstStep(span);
+      const whole = suggested < span * 0.999_999;
+      const h = whole ? suggested : span;
+      const error = radial.attempt(h) / allowed;
+      const factor = safety * error ** -0.25;
+      if (!(error <= 1)) {
+        count.rejected++;
+        suggested = h * (factor > shrink ? Math.min(factor, 0.9) : shrink);
+        if (count.rejected > mostSteps) throw new Error(`the step at ${t} s could not be made small enough`);
+        continue;
+      }
+      count.steps++;
+      if (watch) {
+        radial.dense(0, dense, 0);
+        radial.dense(mesh.surface, dense, 4);
+        radial.dense(last, dense, 8);
+        const part = watch(t, h, dense);
+        if (part < 1) {
+          radial.acceptPart(part);
+          t += part * h;
+          suggested = 0;
+          return false;
+        }
+      }
+      radial.accept();
+      t = whole ? t + h : end;
+      const next = h * Math.min(growth, Math.max(shrink, factor));
+      suggested = whole ? next : Math.max(next, suggested);
+      if (count.steps > mostSteps) throw new Error(`the run needs more than ${mostSteps} steps`);
+    }
+    return true;
+  }
+
+  return { mesh, radial, count, time: () => t, setCurrent, to };
+}

@@ -1,0 +1,118 @@
+import { type Cable, cableOf } from '../cable/cable.ts';
+import { shapeFactorFinite } from '../cable/section-finite.ts';
+import { shapeFactorImages } from '../cable/section-images.ts';
+import type { Limit } from '../material/limits.ts';
+import { kelvin } from '../quantity.ts';
+import { ScenarioFault } from '../scenario/fault.ts';
+import type { Scenario } from '../scenario/schema.ts';
+import { type Outside, outsideOf, type Ring } from '../surroundings/outside.ts';
+import { limitsOf } from './limits-of.ts';
+
+/** The shape factor of the hottest loaded core at both levels of the model; `used` enters the heat model. */
+export interface ShapeLevels {
+  readonly lineSources: number;
+  readonly finiteConductors: number;
+  readonly used: number;
+}
+
+/** A scenario put together as the heat model takes it: everything that does not change while it runs. */
+export interface ThermalCase {
+  readonly scenario: Scenario;
+  readonly cable: Cable;
+  readonly outside: Outside;
+  /** Number of loaded cores n. */
+  readonly n: number;
+  readonly G: ShapeLevels;
+  /** Heat transfer coefficient at 30 K of surface rise, as the section is solved with [W/(m²·K)]. */
+  readonly h: number;
+  /** Body (as the equivalent annulus), sheath, lagging, from the inside out; empty for a bare conductor. */
+  readonly rings: readonly Ring[];
+  /** Radius of the equivalent central conductor [m]. */
+  readonly equivalentRadius: number;
+  /** Heat capacity of the loaded conductors per metre [J/(m·K)]. */
+  readonly conductorCapacity: number;
+  /** Resistance from conductor to the last solid node [K·m/W]. */
+  readonly resistance: number;
+  /** Ambient [K]. */
+  readonly Ta: number;
+  /** Start temperature [K]; a load carried before is in the scenario. */
+  readonly T0: number;
+  readonly lead: { readonly length: number; readonly inSeries: number; readonly contact: number };
+  readonly limits: readonly Limit[];
+}
+
+/** G by both levels; one centred core has ln(R/rc) at either, and flats have the image formula alone. */
+function shapeLevels(cable: Cable, outside: Outside, h: number): ShapeLevels {
+  const { cores, x, y, loaded, conductor, bodyRadius: R } = cable;
+  const rc = conductor.rc;
+  if (!cable.insulation) return { lineSources: 0, finiteConductors: 0, used: 0 };
+  if (cores === 1) {
+    const G = Math.log(R / rc);
+    return { lineSources: G, finiteConductors: G, used: G };
+  }
+  const section = { x, y, rc, R, loaded };
+  const images = shapeFactorImages(section).hottest;
+  if (cable.layout === 'flat') return { lineSources: images, finiteConductors: images, used: images };
+  const layers = [...sheathRing(cable), ...outside.rings];
+  const finite = shapeFactorFinite({ ...section, k: 1 / cable.insulation.rhoT.value, layers, h }).hottest;
+  return { lineSources: images, finiteConductors: finite, used: finite };
+}
+
+function sheathRing({ sheath, bodyRadius, outerRadius }: Cable): Ring[] {
+  if (!sheath) return [];
+  return [{ name: 'sheath', r0: bodyRadius, r1: outerRadius, k: 1 / sheath.rhoT.value, rhoC: sheath.heatCapacity.value }];
+}
+
+/** The annulus of heat-model section 2: radius R·exp(−G/n) out to R, holding what insulation, filler and idle conductors hold. */
+function bodyRing(cable: Cable, n: number, G: number): Ring[] {
+  const { insulation, bodyRadius: R, conductor, plasticArea, cores } = cable;
+  if (!insulation) return [];
+  const r0 = R * Math.exp(-G / n);
+  const held = plasticArea * insulation.heatCapacity.value + (cores - n) * conductor.heatCapacity;
+  return [{ name: 'insulation', r0, r1: R, k: 1 / insulation.rhoT.value, rhoC: held / (Math.PI * (R * R - r0 * r0)) }];
+}
+
+const ringResistance = ({ r0, r1, k }: Ring) => Math.log(r1 / r0) / (2 * Math.PI * k);
+
+/** Puts a scenario together. Throws `ScenarioFault` where parts of it do not fit each other. */
+export function buildCase(scenario: Scenario): ThermalCase {
+  const cable = cableOf(scenario.cable);
+  const length = scenario.lead?.length_m ?? 1;
+  const outside = outsideOf(scenario.surroundings, cable, length);
+  const n = cable.loaded.length;
+  const edge = 2 * Math.PI * (outside.rings[0]?.r1 ?? cable.outerRadius);
+  const h = outside.flow(outside.Ta + 30) / (edge * 30);
+  const G = shapeLevels(cable, outside, h);
+  const rings = [...bodyRing(cable, n, G.used), ...sheathRing(cable), ...outside.rings];
+  const start = scenario.start ?? {};
+  if (start.T_degC !== undefined && start.steadyAt_A !== undefined)
+    throw new ScenarioFault('start', 'has both T_degC and steadyAt_A; give one of them');
+  return {
+    scenario,
+    cable,
+    outside,
+    n,
+    G,
+    h,
+    rings,
+    equivalentRadius: rings[0]?.r0 ?? cable.conductor.rc,
+    conductorCapacity: n * cable.conductor.heatCapacity,
+    resistance: rings.reduce((sum, ring) => sum + ringResistance(ring), 0),
+    Ta: outside.Ta,
+    T0: start.T_degC === undefined ? outside.Ta : kelvin(start.T_degC),
+    lead: { length, inSeries: scenario.lead?.inSeries ?? 2, contact: scenario.lead?.contact_ohm ?? 0 },
+    limits: limitsOf(scenario, cable),
+  };
+}
+
+/** Resistance of one conductor per metre at `T` [K]: R'20 (1 + α20 (θ − 20) + β20 (θ − 20)²) [Ω/m]. */
+export function conductorResistance({ cable }: ThermalCase, T: number): number {
+  const { R20, alpha20, beta20 } = cable.conductor;
+  const x = T - 293.15;
+  return R20 * (1 + x * (alpha20 + beta20 * x));
+}
+
+/** Resistance of the lead's conductors in series round the loop at `T` [K], without contacts [Ω]. */
+export function leadResistance(of: ThermalCase, T: number): number {
+  return of.lead.inSeries * of.lead.length * conductorResistance(of, T);
+}

@@ -1,0 +1,2 @@
+/** Where an answer stands. */
+export type QuestionState = 'empty' | 'unit missing' | 'unreadable' | 'right' | 'not yet';
