@@ -18,6 +18,8 @@ export { type ConductorClass, copperTableResistance, type StandardSize, standard
 export { type Conductor, conductorOf, metalOf } from './conductor/conductor.ts';
 export { type Construction, construction, constructions } from './cable/constructions.ts';
 export { type Cable, cableOf } from './cable/cable.ts';
+export { type SectionField } from './cable/section-field.ts';
+export { sectionField, type ShapeLevels } from './cable/section-of.ts';
 
 // surroundings
 export { film, nusseltChurchillBernstein, nusseltChurchillChu, nusseltKuehnGoldstein } from './surroundings/convection.ts';

@@ -1,19 +1,11 @@
 import { type Cable, cableOf } from '../cable/cable.ts';
-import { shapeFactorFinite } from '../cable/section-finite.ts';
-import { shapeFactorImages } from '../cable/section-images.ts';
+import { type ShapeLevels, shapeLevels } from '../cable/section-of.ts';
 import type { Limit } from '../material/limits.ts';
 import { kelvin } from '../quantity.ts';
 import { ScenarioFault } from '../scenario/fault.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { type Outside, outsideOf, type Ring } from '../surroundings/outside.ts';
 import { limitsOf } from './limits-of.ts';
-
-/** The shape factor of the hottest loaded core at both levels of the model; `used` enters the heat model. */
-export interface ShapeLevels {
-  readonly lineSources: number;
-  readonly finiteConductors: number;
-  readonly used: number;
-}
 
 /** A scenario put together as the heat model takes it: everything that does not change while it runs. */
 export interface ThermalCase {
@@ -39,23 +31,6 @@ export interface ThermalCase {
   readonly T0: number;
   readonly lead: { readonly length: number; readonly inSeries: number; readonly contact: number };
   readonly limits: readonly Limit[];
-}
-
-/** G by both levels; one centred core has ln(R/rc) at either, and flats have the image formula alone. */
-function shapeLevels(cable: Cable, outside: Outside, h: number): ShapeLevels {
-  const { cores, x, y, loaded, conductor, bodyRadius: R } = cable;
-  const rc = conductor.rc;
-  if (!cable.insulation) return { lineSources: 0, finiteConductors: 0, used: 0 };
-  if (cores === 1) {
-    const G = Math.log(R / rc);
-    return { lineSources: G, finiteConductors: G, used: G };
-  }
-  const section = { x, y, rc, R, loaded };
-  const images = shapeFactorImages(section).hottest;
-  if (cable.layout === 'flat') return { lineSources: images, finiteConductors: images, used: images };
-  const layers = [...sheathRing(cable), ...outside.rings];
-  const finite = shapeFactorFinite({ ...section, k: 1 / cable.insulation.rhoT.value, layers, h }).hottest;
-  return { lineSources: images, finiteConductors: finite, used: finite };
 }
 
 function sheathRing({ sheath, bodyRadius, outerRadius }: Cable): Ring[] {

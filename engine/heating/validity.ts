@@ -1,3 +1,4 @@
+import { sectionField } from '../cable/section-of.ts';
 import { kelvin } from '../quantity.ts';
 import { resistanceRatio } from '../material/resistivity.ts';
 import type { Run } from './run.ts';
@@ -28,15 +29,26 @@ function firstPast({ curves: { t, conductor } }: Run, T: number): number | null 
   return i < 0 ? null : (t[i] as number);
 }
 
-function shapeStatement({ cable, G }: ThermalCase): Statement[] {
+function shapeStatement({ cable, G, outside, h }: ThermalCase): Statement[] {
   if (cable.cores === 1) return [];
-  if (cable.layout === 'flat')
-    return [{ id: 'flat', text: 'The flat cable is solved as a round one of equal perimeter; its inner resistance is within −3 to +6 % of an exact solution.' }];
+  const hotter = (100 * (sectionField(cable, outside, h)?.hotSpot ?? 0)).toFixed(0);
+  const spot = {
+    id: 'surface',
+    text: `The surface is the mean round the cable. Its hottest spot lies about ${hotter} % of the surface rise above it.`,
+  };
+  if (cable.layout === 'flat') {
+    const both = cable.cores === 2 && cable.loaded.length === 2;
+    const how = both
+      ? 'The flat cable is solved as a round one of equal perimeter; its inner resistance is within −3 to +6 % of an exact solution.'
+      : 'The inner resistance of this flat cable is a numerical solution of its section.';
+    return [{ id: 'flat', text: how }, spot];
+  }
   const small = cable.conductor.area <= 4.01e-6 ? '1 %' : '2.1 %';
-  const above = (100 * (G.lineSources / G.finiteConductors - 1)).toFixed(0);
+  const off = Math.round(100 * (G.lineSources / G.finiteConductors - 1));
+  const books = off === 0 ? 'the same' : `${Math.abs(off)} % ${off > 0 ? 'more' : 'less'}`;
   return [
-    { id: 'section', text: `The inner thermal resistance is within ${small} of an exact solution of the section. Thin line sources, as books use, would give ${above} % more.` },
-    { id: 'surface', text: 'The surface is the mean round the cable. Its hottest spot lies 3 to 12 % of the surface rise above it.' },
+    { id: 'section', text: `The inner thermal resistance is within ${small} of an exact solution of the section. Thin line sources, as books use, would give ${books}.` },
+    spot,
     { id: 'early', text: 'With several cores, the rise is within −4 to +9 % in the first half minute and within 1 % after five minutes.' },
   ];
 }
