@@ -35,6 +35,7 @@ export { balancingCurrent, type Chain, heatMade, type Steady, steadyChain, stead
 export { type Supply, supplyOf, supplyWords } from './heating/supply.ts';
 export { type HeatEvent } from './heating/events.ts';
 export { type Curves, durationOf, type EnergyAccount, type Outcome, type Run, runCase, type RunOptions } from './heating/run.ts';
+export { type Moment, momentAt, timeToShare } from './heating/read-run.ts';
 export { type Live, type LiveState, liveRun } from './heating/live.ts';
 export { lifeAt, lifeUsed } from './heating/ageing.ts';
 export { type LeadReading, leadReading, predict, type Prediction, type Rating } from './heating/predict.ts';
@@ -45,3 +46,6 @@ export { type Fault, faultLine, ScenarioFault } from './scenario/fault.ts';
 export { type Parsed, parseScenario } from './scenario/parse.ts';
 export { scenarioFromLink, scenarioToLink } from './scenario/link.ts';
 export { type CableSpec, type MetalValues, type PlasticValues, type Scenario, type SupplyStep, type SurroundingsSpec } from './scenario/schema.ts';
+
+// the standing cast of lessons and questions
+export { cast, type CastKey, castScenario } from './examples/cast.ts';

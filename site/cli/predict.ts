@@ -31,7 +31,8 @@ function main(args: string[]): void {
     process.stdout.write(`${help}\n`);
     return;
   }
-  if (files.length !== 1) fail(files.length === 0 ? 'no case file was named' : 'more than one case file was named', help);
+  if (files.length !== 1)
+    fail(files.length === 0 ? 'no case file was named' : 'more than one case file was named', help);
   const asked = args.indexOf('--samples');
   const samplesPerStep = asked < 0 ? 6 : Number(args[asked + 1]);
   if (!(Number.isInteger(samplesPerStep) && samplesPerStep >= 1 && samplesPerStep <= 50))

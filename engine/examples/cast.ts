@@ -1,0 +1,50 @@
+import type { CableSpec, Scenario } from '../scenario/schema.ts';
+
+// The standing cast: invented leads that lessons, questions and the briefing share. Walls of C125 and of the AWG cords are
+// from memory; the uncertainty of their diameter is carried into their results.
+
+const cord = (size_mm2: number): CableSpec => ({ table: 'H05VV-F', cores: 3, size_mm2, loaded: 2 });
+const americanCord = (size_AWG: number): CableSpec => ({ table: 'SJT', cores: 3, size_AWG, loaded: 2 });
+
+/** The suspect lead: marked 3 × 1.5 mm², but 24 strands of 0.20 mm aluminium with a tenth of copper round them. */
+const suspect: CableSpec = {
+  layout: 'round',
+  cores: 3,
+  loaded: 2,
+  conductor: { metal: 'cca10', size_mm2: 1.5, strands: { count: 24, diameter_mm: 0.2 } },
+  insulation: { material: 'pvc70', thickness_mm: 0.85 },
+  sheath: { material: 'pvc70', thickness_mm: 0.9 },
+};
+
+/** The cast by its keys: C for copper cords in mm² × 100, A for AWG cords, SUS for the suspect. */
+export const cast = {
+  C075: cord(0.75),
+  C100: cord(1),
+  C125: {
+    layout: 'round',
+    cores: 3,
+    loaded: 2,
+    conductor: { size_mm2: 1.25 },
+    insulation: { material: 'pvc70', thickness_mm: 0.65 },
+    sheath: { material: 'pvc70', thickness_mm: 0.85 },
+  },
+  C150: cord(1.5),
+  A18: americanCord(18),
+  A16: americanCord(16),
+  A14: americanCord(14),
+  SUS: suspect,
+} as const satisfies Record<string, CableSpec>;
+
+/** A key of the cast. */
+export type CastKey = keyof typeof cast;
+
+/** A member of the cast in still air at `ambient_degC`, carrying `I_A` for `duration_s`. */
+export function castScenario(key: CastKey, I_A: number, ambient_degC: number, duration_s = 1800): Scenario {
+  return {
+    cable: cast[key],
+    practice: key.startsWith('A') ? 'na' : 'iec',
+    surroundings: { kind: 'stillAir', ambient_degC },
+    supply: [{ kind: 'current', I_A }],
+    run: { duration_s },
+  };
+}
