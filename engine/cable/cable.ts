@@ -1,6 +1,6 @@
 import { type Conductor, conductorOf } from '../conductor/conductor.ts';
-import type { Plastic } from '../material/plastics.ts';
 import { plasticOf } from '../material/plastic-of.ts';
+import type { Plastic } from '../material/plastics.ts';
 import { metres, squareMetres } from '../quantity.ts';
 import { ScenarioFault } from '../scenario/fault.ts';
 import type { CableSpec } from '../scenario/schema.ts';
@@ -70,7 +70,8 @@ function rowOf(spec: Extract<CableSpec, { table: string }>): Construction {
   const row = construction(spec.table, spec.cores, size, gauge);
   if (row) return row;
   const family = constructions.filter((c) => c.table === spec.table);
-  if (family.length === 0) throw new ScenarioFault('cable.table', `is "${spec.table}"; it must be one of: ${sizeWords()}`);
+  if (family.length === 0)
+    throw new ScenarioFault('cable.table', `is "${spec.table}"; it must be one of: ${sizeWords()}`);
   const has = family.filter((c) => c.cores === spec.cores).map((c) => (c.gauge ? `${c.size} AWG` : `${c.size} mm²`));
   throw new ScenarioFault(
     'cable',

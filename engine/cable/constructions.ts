@@ -1,6 +1,6 @@
-import type { SourceId } from '../sources.ts';
-import type { Confidence } from '../material/property.ts';
 import type { PlasticId } from '../material/plastics.ts';
+import type { Confidence } from '../material/property.ts';
+import type { SourceId } from '../sources.ts';
 
 /** One cord or wire of the construction table. Thicknesses are the standard's nominal walls [mm]; overall limits [mm] are a check, not an input. */
 export interface Construction {
@@ -161,8 +161,14 @@ export const constructions: readonly Construction[] = [
   ...family({ table: 'H05VV-F', description: 'ordinary PVC cord', source: cords, ...pvc }, h05vvfRows),
   ...family({ table: 'H05RR-F', description: 'ordinary rubber cord', source: 'iec60245-4', ...rubber }, h05rrfRows),
   ...family({ table: 'H07RN-F', description: 'heavy rubber cable', source: 'iec60245-4', ...rubber }, h07rnfRows),
-  ...family({ table: 'H03VVH2-F', description: 'light flat PVC cord', source: cords, ...pvc, layout: 'flat' }, h03vvh2fRows),
-  ...family({ table: 'H05VVH2-F', description: 'ordinary flat PVC cord', source: cords, ...pvc, layout: 'flat' }, h05vvh2fRows),
+  ...family(
+    { table: 'H03VVH2-F', description: 'light flat PVC cord', source: cords, ...pvc, layout: 'flat' },
+    h03vvh2fRows,
+  ),
+  ...family(
+    { table: 'H05VVH2-F', description: 'ordinary flat PVC cord', source: cords, ...pvc, layout: 'flat' },
+    h05vvh2fRows,
+  ),
   ...family({ table: 'H03VH-H', description: 'flat twin cord', source: cords, ...pvc, layout: 'flat' }, h03vhhRows),
   ...family({ table: 'H05V-K', description: 'flexible single wire', source: 'iec60227-3', ...pvc }, h05vkRows),
   ...family({ table: 'H07V-K', description: 'flexible single wire', source: 'iec60227-3', ...pvc }, h07vkRows),

@@ -57,7 +57,16 @@ function flatField(cable: Cable, h: number): SectionField {
   const key = [conductor.rc, halfRun, halfHeight, k, sheath?.k, thickness, h.toPrecision(6), ...loaded].join();
   const known = kept.get(key);
   if (known) return known;
-  const field = prepareFlatField({ x: cable.x, rc: conductor.rc, loaded, halfRun, halfHeight, k, h, ...(sheath ? { sheath } : {}) });
+  const field = prepareFlatField({
+    x: cable.x,
+    rc: conductor.rc,
+    loaded,
+    halfRun,
+    halfHeight,
+    k,
+    h,
+    ...(sheath ? { sheath } : {}),
+  });
   if (kept.size >= mostKept) kept.delete(kept.keys().next().value as string);
   kept.set(key, field);
   return field;

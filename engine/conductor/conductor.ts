@@ -79,10 +79,13 @@ function areaOf(spec: ConductorSpec, path: string): { area: number; marked: stri
     : area_mm2 !== undefined
       ? squareMetres(area_mm2)
       : size;
-  if (area === undefined)
-    throw new ScenarioFault(path, 'has no size; give size_mm2, size_AWG, area_mm2 or strands');
+  if (area === undefined) throw new ScenarioFault(path, 'has no size; give size_mm2, size_AWG, area_mm2 or strands');
   const marked =
-    size_mm2 !== undefined ? `${size_mm2} mm²` : size_AWG !== undefined ? `${size_AWG} AWG` : `${+(area * 1e6).toPrecision(3)} mm² of metal`;
+    size_mm2 !== undefined
+      ? `${size_mm2} mm²`
+      : size_AWG !== undefined
+        ? `${size_AWG} AWG`
+        : `${+(area * 1e6).toPrecision(3)} mm² of metal`;
   return { area, marked };
 }
 
@@ -96,11 +99,18 @@ export function conductorOf(spec: ConductorSpec, path: string): Conductor {
   const kind = spec.class ?? 5;
   const solid = kind === 1;
   const lay = spec.lay ?? (solid ? 1 : strandedLay);
-  const rc = spec.bundle_mm !== undefined ? metres(spec.bundle_mm) / 2 : Math.sqrt(area / Math.PI) * (solid ? 1 : strandedSpread);
+  const rc =
+    spec.bundle_mm !== undefined
+      ? metres(spec.bundle_mm) / 2
+      : Math.sqrt(area / Math.PI) * (solid ? 1 : strandedSpread);
   if (Math.PI * rc * rc < area * 0.999)
-    throw new ScenarioFault(`${path}.bundle_mm`, `is ${spec.bundle_mm} mm, too thin to hold ${+(area * 1e6).toPrecision(3)} mm² of metal`);
+    throw new ScenarioFault(
+      `${path}.bundle_mm`,
+      `is ${spec.bundle_mm} mm, too thin to hold ${+(area * 1e6).toPrecision(3)} mm² of metal`,
+    );
   const measured = spec.R20_ohmPerKm;
-  const standard = spec.size_mm2 !== undefined && !spec.strands && spec.area_mm2 === undefined && metal === metals.copper;
+  const standard =
+    spec.size_mm2 !== undefined && !spec.strands && spec.area_mm2 === undefined && metal === metals.copper;
   const table = standard ? copperTableResistance(spec.size_mm2 as number, kind) : undefined;
   const R20 =
     measured !== undefined

@@ -66,11 +66,12 @@ export function eventWatch(of: ThermalCase, start: (place: Place) => number) {
   }
   return {
     events,
-    look(t: number, h: number, dense: Float64Array): void {
+    /** Looks at a step of which `part` (0 to 1) is taken. */
+    look(t: number, h: number, dense: Float64Array, part: number): void {
       for (const p of pending) {
         if (p.done) continue;
         const s = crossing(dense, p.at, p.node);
-        if (s === undefined) continue;
+        if (s === undefined || s > part + 1e-9) continue;
         p.done = true;
         events.push({ t: t + s * h, limit: p.limit, end: p.end, T: p.T, already: false });
       }

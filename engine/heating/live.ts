@@ -1,7 +1,8 @@
 import type { SupplyStep } from '../scenario/schema.ts';
-import { greatestCurrent } from './run.ts';
+import { crossing } from './events.ts';
 import { marchOf } from './march.ts';
 import { type LeadReading, leadReading } from './predict.ts';
+import { greatestCurrent, lastPossible } from './run.ts';
 import { type Supply, supplyOf } from './supply.ts';
 import type { ThermalCase } from './thermal-case.ts';
 
@@ -38,7 +39,8 @@ export function liveRun(of: ThermalCase, expectedCurrent = greatestCurrent(of)):
   march.setCurrent(supply.current);
 
   const conductor = () => radial.y[0] as number;
-  const going = () => conductor() < melt && supply.possible(conductor());
+  let ended = false; // at melting, or where the supply lost its solution
+  const going = () => !ended && conductor() < melt && supply.possible(conductor());
 
   function state(): LiveState {
     const T = conductor();
@@ -55,14 +57,20 @@ export function liveRun(of: ThermalCase, expectedCurrent = greatestCurrent(of)):
     };
   }
 
+  /** The part of a step before melting, or before the supply loses its solution. */
+  function untilItEnds(_t: number, _h: number, dense: Float64Array): number {
+    return Math.min(crossing(dense, 0, melt) ?? 1, lastPossible(dense, supply) ?? 1);
+  }
+
   return {
     state,
     setSupply(step) {
       supply = supplyOf(of, step);
       march.setCurrent(supply.current);
+      if (conductor() < melt - 1e-6) ended = false;
     },
     advance(seconds) {
-      if (seconds > 0 && going()) march.to(march.time() + seconds, (_t, _h, dense) => ((dense[1] as number) < melt ? 1 : 0.999_999));
+      if (seconds > 0 && going()) ended = !march.to(march.time() + seconds, untilItEnds);
       return state();
     },
   };

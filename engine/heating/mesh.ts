@@ -99,7 +99,10 @@ export function meshOf(
     if (rings.indexOf(run.ring) < cableRings) surface = node;
   }
   for (let i = 0; i < n; i++) {
-    mesh.capacity[i] = (mesh.diagonal[i] as number) + (i > 0 ? (mesh.upper[i - 1] as number) : 0) + (i < n - 1 ? (mesh.lower[i + 1] as number) : 0);
+    mesh.capacity[i] =
+      (mesh.diagonal[i] as number) +
+      (i > 0 ? (mesh.upper[i - 1] as number) : 0) +
+      (i < n - 1 ? (mesh.lower[i + 1] as number) : 0);
   }
   return { ...mesh, surface };
 }

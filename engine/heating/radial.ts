@@ -100,7 +100,8 @@ export function radialOf(mesh: Mesh, flow: SurfaceLaw, start: Float64Array): Rad
       cBefore = cHere;
       cHere = cNext;
     }
-    x = into - shed + (lower[last] as number) * cBefore + (diagonal[last] as number) * cHere + (over[last] as number) * x;
+    x =
+      into - shed + (lower[last] as number) * cBefore + (diagonal[last] as number) * cHere + (over[last] as number) * x;
     x *= inverse[last] as number;
     out[last] = x;
     for (let i = last - 1; i >= 0; i--) {
@@ -184,7 +185,8 @@ export function radialOf(mesh: Mesh, flow: SurfaceLaw, start: Float64Array): Rad
     for (let i = 0; i < n; i++) {
       const e = u5[i] as number;
       arg[i] = (arg[i] as number) + e;
-      carry[i] = c61 * (u1[i] as number) + c62 * (u2[i] as number) + c63 * (u3[i] as number) + c64 * (u4[i] as number) + c65 * e;
+      carry[i] =
+        c61 * (u1[i] as number) + c62 * (u2[i] as number) + c63 * (u3[i] as number) + c64 * (u4[i] as number) + c65 * e;
     }
     stage(
       u6,
@@ -203,7 +205,12 @@ export function radialOf(mesh: Mesh, flow: SurfaceLaw, start: Float64Array): Rad
   }
 
   const sum = (v: Float64Array) =>
-    a.a51 * (v[1] as number) + a.a52 * (v[2] as number) + a.a53 * (v[3] as number) + a.a54 * (v[4] as number) + (v[5] as number) + (v[6] as number);
+    a.a51 * (v[1] as number) +
+    a.a52 * (v[2] as number) +
+    a.a53 * (v[3] as number) +
+    a.a54 * (v[4] as number) +
+    (v[5] as number) +
+    (v[6] as number);
 
   function shape(v: (k: number) => number, third: boolean): number {
     return third
@@ -229,7 +236,13 @@ export function radialOf(mesh: Mesh, flow: SurfaceLaw, start: Float64Array): Rad
   }
 
   function dense(node: number, out: Float64Array, at: number): void {
-    const [p, q, r, t, e] = [u1[node], u2[node], u3[node], u4[node], u5[node]] as [number, number, number, number, number];
+    const [p, q, r, t, e] = [u1[node], u2[node], u3[node], u4[node], u5[node]] as [
+      number,
+      number,
+      number,
+      number,
+      number,
+    ];
     out[at] = y[node] as number;
     out[at + 1] = trial[node] as number;
     out[at + 2] = d.d21 * p + d.d22 * q + d.d23 * r + d.d24 * t + d.d25 * e;
@@ -256,5 +269,8 @@ export function radialOf(mesh: Mesh, flow: SurfaceLaw, start: Float64Array): Rad
 /** A value of the dense output at part `s` (0 to 1) of a step, from the four numbers `dense` wrote at `at`. */
 export function denseAt(out: Float64Array, at: number, s: number): number {
   const r = 1 - s;
-  return r * (out[at] as number) + s * ((out[at + 1] as number) + r * ((out[at + 2] as number) + s * (out[at + 3] as number)));
+  return (
+    r * (out[at] as number) +
+    s * ((out[at + 1] as number) + r * ((out[at + 2] as number) + s * (out[at + 3] as number)))
+  );
 }

@@ -51,3 +51,10 @@ export function timeToShare(curves: Curves, share: number, end: number): number 
   }
   return null;
 }
+
+/** When the conductor is at its hottest [s], the last time if there are several. */
+export function hottestTime({ t, conductor }: Curves): number {
+  let best = 0;
+  for (let i = 1; i < t.length; i++) if ((conductor[i] as number) >= (conductor[best] as number)) best = i;
+  return t[best] as number;
+}

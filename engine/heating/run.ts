@@ -71,6 +71,7 @@ function recorder(of: ThermalCase, perStep: number) {
   };
   return {
     add,
+    empty: () => rows[0]?.length === 0,
     step(t: number, h: number, dense: Float64Array, part: number, supply: Supply): void {
       for (let i = 1; i <= perStep; i++) {
         const s = (part * i) / perStep;
@@ -82,6 +83,19 @@ function recorder(of: ThermalCase, perStep: number) {
       return { t, conductor, surface, outside, I, U, heat } as Curves;
     },
   };
+}
+
+/** Part of a step (0 to 1) up to which the supply has a solution; undefined when it has one at the step's end. */
+export function lastPossible(dense: Float64Array, supply: Supply): number | undefined {
+  if (supply.possible(dense[1] as number)) return undefined;
+  let a = 0;
+  let b = 1;
+  for (let i = 0; i < 60 && b - a > 1e-12; i++) {
+    const middle = (a + b) / 2;
+    if (supply.possible(denseAt(dense, 0, middle))) a = middle;
+    else b = middle;
+  }
+  return a;
 }
 
 /** Options of a run that are not part of the case. */
@@ -114,7 +128,13 @@ export function runCase(of: ThermalCase, options: RunOptions = {}): Run {
   let going = (radial.y[0] as number) < melt;
   if (!going) outcome = 'melted';
   const sampleNow = (supply: Supply) =>
-    record.add(march.time(), radial.y[0] as number, radial.y[mesh.surface] as number, radial.y[lastNode] as number, supply);
+    record.add(
+      march.time(),
+      radial.y[0] as number,
+      radial.y[mesh.surface] as number,
+      radial.y[lastNode] as number,
+      supply,
+    );
 
   for (let i = 0; i < many && going && march.time() < duration; i++) {
     const step = scenario.supply[i % scenario.supply.length] as SupplyStep;
@@ -135,9 +155,9 @@ export function runCase(of: ThermalCase, options: RunOptions = {}): Run {
     going = march.to(end, (t, h, dense) => {
       const melted = crossing(dense, 0, melt);
       const switched = target ? crossing(dense, target.at, target.T, until?.falling) : undefined;
-      const lost = supply.possible(dense[1] as number) ? undefined : 1 - 1e-9;
+      const lost = lastPossible(dense, supply);
       const part = Math.min(melted ?? 1, switched ?? 1, lost ?? 1);
-      watch.look(t, h, dense);
+      watch.look(t, h, dense, part);
       record.step(t, h, dense, part, supply);
       if (ageing) used += lifeUsed(ageing, part * h, (s) => denseAt(dense, 0, part * s));
       if (part === melted) outcome = 'melted';
@@ -146,8 +166,10 @@ export function runCase(of: ThermalCase, options: RunOptions = {}): Run {
     });
     going ||= outcome === 'completed';
   }
+  if (record.empty()) sampleNow(supplyOf(of, scenario.supply[0] as SupplyStep));
   let stored = 0;
-  for (let i = 0; i <= lastNode; i++) stored += (mesh.capacity[i] as number) * ((radial.y[i] as number) - (initial[i] as number));
+  for (let i = 0; i <= lastNode; i++)
+    stored += (mesh.capacity[i] as number) * ((radial.y[i] as number) - (initial[i] as number));
   const { made, lost } = radial.account;
   const scale = Math.max(Math.abs(made), Math.abs(lost), Math.abs(stored), 1e-9);
   return {
@@ -162,4 +184,3 @@ export function runCase(of: ThermalCase, options: RunOptions = {}): Run {
     end: march.time(),
   };
 }
-

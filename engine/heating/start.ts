@@ -19,6 +19,9 @@ export function loadedStart(of: ThermalCase): { T: number; flow: number } {
   if (before === undefined) return { T: of.T0, flow: 0 };
   const steady = steadyState(of, supplyOf(of, { kind: 'current', I_A: before }), of.Ta);
   if (steady.kind === 'no steady state')
-    throw new ScenarioFault('start.steadyAt_A', `is ${before} A, which has no steady state below the metal's melting point`);
+    throw new ScenarioFault(
+      'start.steadyAt_A',
+      `is ${before} A, which has no steady state below the metal's melting point`,
+    );
   return { T: steady.chain.conductor, flow: steady.chain.flow };
 }

@@ -1,6 +1,6 @@
 import { behindResistance } from '../surroundings/law.ts';
-import { conductorResistance, type ThermalCase } from './thermal-case.ts';
 import type { Supply } from './supply.ts';
+import { conductorResistance, type ThermalCase } from './thermal-case.ts';
 
 /** Temperatures along the heat's way out, in steady state [K], and the heat that flows [W/m]. */
 export interface Chain {
@@ -66,7 +66,8 @@ export function steadyState(of: ThermalCase, supply: Supply, T0 = of.T0): Steady
     a = b;
     fa = fb;
   }
-  if (rising) return { kind: 'no steady state', reason: supply.possible(melt) ? 'melts first' : 'supply has no solution' };
+  if (rising)
+    return { kind: 'no steady state', reason: supply.possible(melt) ? 'melts first' : 'supply has no solution' };
   return settled(of, supply, fa === 0 ? a : far);
 }
 

@@ -57,7 +57,9 @@ export function supplyWords(step: SupplyStep): string {
     case 'off':
       return 'off';
     case 'current':
-      return step.compliance_V === undefined ? `${step.I_A} A held` : `${step.I_A} A held, at most ${step.compliance_V} V`;
+      return step.compliance_V === undefined
+        ? `${step.I_A} A held`
+        : `${step.I_A} A held, at most ${step.compliance_V} V`;
     case 'voltage':
       return `${step.U_V} V held`;
     case 'mains':

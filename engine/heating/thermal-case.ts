@@ -35,7 +35,9 @@ export interface ThermalCase {
 
 function sheathRing({ sheath, bodyRadius, outerRadius }: Cable): Ring[] {
   if (!sheath) return [];
-  return [{ name: 'sheath', r0: bodyRadius, r1: outerRadius, k: 1 / sheath.rhoT.value, rhoC: sheath.heatCapacity.value }];
+  return [
+    { name: 'sheath', r0: bodyRadius, r1: outerRadius, k: 1 / sheath.rhoT.value, rhoC: sheath.heatCapacity.value },
+  ];
 }
 
 /** The annulus of heat-model section 2: radius R·exp(−G/n) out to R, holding what insulation, filler and idle conductors hold. */

@@ -1,6 +1,6 @@
 import { sectionField } from '../cable/section-of.ts';
-import { kelvin } from '../quantity.ts';
 import { resistanceRatio } from '../material/resistivity.ts';
+import { kelvin } from '../quantity.ts';
 import type { Run } from './run.ts';
 import type { ThermalCase } from './thermal-case.ts';
 
@@ -47,9 +47,15 @@ function shapeStatement({ cable, G, outside, h }: ThermalCase): Statement[] {
   const off = Math.round(100 * (G.lineSources / G.finiteConductors - 1));
   const books = off === 0 ? 'the same' : `${Math.abs(off)} % ${off > 0 ? 'more' : 'less'}`;
   return [
-    { id: 'section', text: `The inner thermal resistance is within ${small} of an exact solution of the section. Thin line sources, as books use, would give ${books}.` },
+    {
+      id: 'section',
+      text: `The inner thermal resistance is within ${small} of an exact solution of the section. Thin line sources, as books use, would give ${books}.`,
+    },
     spot,
-    { id: 'early', text: 'With several cores, the rise is within −4 to +9 % in the first half minute and within 1 % after five minutes.' },
+    {
+      id: 'early',
+      text: 'With several cores, the rise is within −4 to +9 % in the first half minute and within 1 % after five minutes.',
+    },
   ];
 }
 
@@ -63,11 +69,19 @@ function metalStatements(of: ThermalCase, run: Run): Statement[] {
     : 0;
   const line: Statement[] =
     low >= 0.5
-      ? [{ id: 'straight line', text: `Resistance follows the standards’ straight line. At the hottest point it is about ${low.toPrecision(2)} % below measured values.` }]
+      ? [
+          {
+            id: 'straight line',
+            text: `Resistance follows the standards’ straight line. At the hottest point it is about ${low.toPrecision(2)} % below measured values.`,
+          },
+        ]
       : [];
   const past = firstPast(run, indicative);
   if (past === null) return line;
-  return [...line, { id: 'hot metal', text: 'Above 400 °C the metal’s data are indicative.', from: past, outside: true }];
+  return [
+    ...line,
+    { id: 'hot metal', text: 'Above 400 °C the metal’s data are indicative.', from: past, outside: true },
+  ];
 }
 
 function insulationStatements(of: ThermalCase, run: Run): Statement[] {
@@ -75,11 +89,25 @@ function insulationStatements(of: ThermalCase, run: Run): Statement[] {
   const softening = first('softening');
   const fumes = first('fumes') ?? first('ignition');
   const list: Statement[] = [];
-  if (softening) list.push({ id: 'softened', text: 'Past softening, cores may touch. The model keeps them apart.', from: softening.t });
-  if (fumes) list.push({ id: 'fumes', text: 'Past fume onset the insulation changes. The curve is drawn on, outside the model.', from: fumes.t, outside: true });
+  if (softening)
+    list.push({
+      id: 'softened',
+      text: 'Past softening, cores may touch. The model keeps them apart.',
+      from: softening.t,
+    });
+  if (fumes)
+    list.push({
+      id: 'fumes',
+      text: 'Past fume onset the insulation changes. The curve is drawn on, outside the model.',
+      from: fumes.t,
+      outside: true,
+    });
   const plastics = [of.cable.insulation, of.cable.sheath];
   if (plastics.some((p) => p?.rhoT.confidence === 'from memory'))
-    list.push({ id: 'memory', text: 'Thermal data of the insulation are from memory of IEC 60287-2-1 and IEC 60853-2.' });
+    list.push({
+      id: 'memory',
+      text: 'Thermal data of the insulation are from memory of IEC 60287-2-1 and IEC 60853-2.',
+    });
   return list;
 }
 
@@ -87,11 +115,20 @@ function placeStatements(of: ThermalCase): Statement[] {
   const spec = of.scenario.surroundings;
   const list: Statement[] = [];
   if (spec.kind === 'coiled')
-    list.push({ id: 'coil', text: 'A coil is an estimate: conductivity of the winding 0.13 to 0.28 W/(m·K) is the honest range, and the rise in time is up to 8 % low.' });
+    list.push({
+      id: 'coil',
+      text: 'A coil is an estimate: conductivity of the winding 0.13 to 0.28 W/(m·K) is the honest range, and the rise in time is up to 8 % low.',
+    });
   if (spec.kind === 'clipped')
-    list.push({ id: 'clipped', text: 'The law of IEC 60287-2-1 holds its radiation already; its constants are from memory.' });
+    list.push({
+      id: 'clipped',
+      text: 'The law of IEC 60287-2-1 holds its radiation already; its constants are from memory.',
+    });
   if ((spec.kind === 'stillAir' || spec.kind === 'draught') && spec.convection === 'churchillChu')
-    list.push({ id: 'correlation', text: 'Churchill and Chu’s law gives 10 to 20 % less convection at cord size, the hot side.' });
+    list.push({
+      id: 'correlation',
+      text: 'Churchill and Chu’s law gives 10 to 20 % less convection at cord size, the hot side.',
+    });
   return list;
 }
 
@@ -99,10 +136,16 @@ function supplyStatements(of: ThermalCase, run: Run): Statement[] {
   const list: Statement[] = [];
   const { T0, lead, cable } = of;
   if (lead.contact > 0)
-    list.push({ id: 'contact', text: 'Heat at contacts is shown beside the cable’s and does not warm it here. A poor contact can burn where the cable is cool.' });
+    list.push({
+      id: 'contact',
+      text: 'Heat at contacts is shown beside the cable’s and does not warm it here. A poor contact can burn where the cable is cool.',
+    });
   const rated = run.events.find((event) => event.limit.kind === 'shortTime' || event.limit.kind === 'melting');
   if (rated && !rated.already && rated.t <= 5)
-    list.push({ id: 'short circuit', text: 'Perfect contact between metal and insulation is assumed. For short circuits IEC 60949 takes a factor 0.7 on the heat lost.' });
+    list.push({
+      id: 'short circuit',
+      text: 'Perfect contact between metal and insulation is assumed. For short circuits IEC 60949 takes a factor 0.7 on the heat lost.',
+    });
   if (T0 < of.Ta - 0.5) list.push({ id: 'cold start', text: 'The run begins below ambient.' });
   if (cable.conductor.area > 25.01e-6)
     list.push({ id: 'ac', text: 'Alternating current is taken as direct current, within 0.1 % up to 25 mm².' });
@@ -112,7 +155,10 @@ function supplyStatements(of: ThermalCase, run: Run): Statement[] {
 /** How far a run's result holds. */
 export function validityOf(of: ThermalCase, run: Run): Validity {
   const statements = [
-    { id: 'uniform', text: 'The cable is uniform along its length; nothing is claimed within 0.3 m of an end or joint.' },
+    {
+      id: 'uniform',
+      text: 'The cable is uniform along its length; nothing is claimed within 0.3 m of an end or joint.',
+    },
     ...shapeStatement(of),
     ...placeStatements(of),
     ...supplyStatements(of, run),

@@ -1,5 +1,5 @@
-import type { SourceId } from '../sources.ts';
 import { kelvin } from '../quantity.ts';
+import type { SourceId } from '../sources.ts';
 import type { Confidence } from './property.ts';
 
 /** Where a temperature is taken: the conductor (the insulation's hottest), the cable's own surface, or outside its covering or coil. */

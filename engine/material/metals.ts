@@ -1,5 +1,5 @@
-import type { SourceId } from '../sources.ts';
 import { kelvin } from '../quantity.ts';
+import type { SourceId } from '../sources.ts';
 import { type Confidence, type Property, property } from './property.ts';
 
 /** A conductor metal. Resistivity follows ρ(θ) = ρ20 (1 + α20 (θ − 20) + β20 (θ − 20)²); heat capacity is per volume. */
@@ -28,9 +28,12 @@ const ohmMetre = (v: number, u: number, s: SourceId, c: Confidence, w?: string) 
 const perKelvin = (v: number, u: number, s: SourceId, c: Confidence, w?: string) => property('1/K', v, u, s, c, w);
 const perKelvin2 = (v: number, u: number, s: SourceId, c: Confidence, w?: string) => property('1/K²', v, u, s, c, w);
 const density = (v: number, u: number, s: SourceId, c: Confidence, w?: string) => property('kg/m³', v, u, s, c, w);
-const volumetric = (v: number, u: number, s: SourceId, c: Confidence, w?: string) => property('J/(m³·K)', v, u, s, c, w);
-const conductivity = (v: number, u: number, s: SourceId, c: Confidence, w?: string) => property('W/(m·K)', v, u, s, c, w);
-const degrees = (T_degC: number, u: number, s: SourceId, c: Confidence, w?: string) => property('K', kelvin(T_degC), u, s, c, w);
+const volumetric = (v: number, u: number, s: SourceId, c: Confidence, w?: string) =>
+  property('J/(m³·K)', v, u, s, c, w);
+const conductivity = (v: number, u: number, s: SourceId, c: Confidence, w?: string) =>
+  property('W/(m·K)', v, u, s, c, w);
+const degrees = (T_degC: number, u: number, s: SourceId, c: Confidence, w?: string) =>
+  property('K', kelvin(T_degC), u, s, c, w);
 
 const straight = perKelvin2(0, 0, 'iec60287-1-1', 'seen', 'the straight line of the standards');
 const dull = (v: number, u: number, w?: string) => property('1', v, u, 'emissivityTables', 'seen', w);
@@ -48,7 +51,7 @@ export const copper: Metal = {
   heatCapacity: volumetric(3.45e6, 5e4, 'iec60949', 'seen', 'Table I; IEC 60364-5-54 Table A.54.1'),
   conductivity: conductivity(391, 10, 'incropera', 'from memory', 'Table A.1'),
   melting: degrees(1083, 1, 'iec60949', 'from memory', 'as used in fusing formulas'),
-    emissivity: dull(0.65, 0.03, 'oxidised copper 0.6–0.7'),
+  emissivity: dull(0.65, 0.03, 'oxidised copper 0.6–0.7'),
   magnetic: false,
   range: trusted,
 };
@@ -65,7 +68,7 @@ export const aluminium: Metal = {
   heatCapacity: volumetric(2.5e6, 5e4, 'iec60949', 'seen', 'Table I'),
   conductivity: conductivity(234, 5, 'incropera', 'from memory', 'Table A.1'),
   melting: degrees(646, 8, 'incropera', 'from memory', 'solidus of the 1350 grade'),
-    emissivity: dull(0.25, 0.03, 'heavily oxidised 0.20–0.31'),
+  emissivity: dull(0.25, 0.03, 'heavily oxidised 0.20–0.31'),
   magnetic: false,
   range: trusted,
 };
@@ -82,7 +85,7 @@ export const steel: Metal = {
   heatCapacity: volumetric(3.8e6, 1e5, 'iec60949', 'seen', 'Table I'),
   conductivity: conductivity(60, 10, 'incropera', 'from memory', 'Table A.1'),
   melting: degrees(1480, 40, 'incropera', 'from memory'),
-    emissivity: dull(0.8, 0.1, 'oxidised steel 0.5–0.95'),
+  emissivity: dull(0.8, 0.1, 'oxidised steel 0.5–0.95'),
   magnetic: true,
   range: trusted,
 };
@@ -98,7 +101,7 @@ export const brass: Metal = {
   heatCapacity: volumetric(8530 * 380, 1e5, 'incropera', 'from memory', 'Table A.1: 380 J/(kg·K)'),
   conductivity: conductivity(115, 5, 'incropera', 'from memory', 'Table A.1'),
   melting: degrees(915, 15, 'crc', 'from memory', 'solidus'),
-    emissivity: dull(0.22, 0.03, 'dull, tarnished'),
+  emissivity: dull(0.22, 0.03, 'dull, tarnished'),
   magnetic: false,
   range: trusted,
 };
@@ -114,7 +117,7 @@ export const tin: Metal = {
   heatCapacity: volumetric(7310 * 227, 5e4, 'incropera', 'from memory', 'Table A.1: 227 J/(kg·K)'),
   conductivity: conductivity(66.6, 2, 'incropera', 'from memory', 'Table A.1'),
   melting: degrees(231.9, 0.1, 'crc', 'from memory'),
-    emissivity: property('1', 0.05, 0.01, 'crc', 'from memory', 'bright tin'),
+  emissivity: property('1', 0.05, 0.01, 'crc', 'from memory', 'bright tin'),
   magnetic: false,
   range: [kelvin(-40), kelvin(230)],
 };
@@ -133,7 +136,8 @@ export function clad(id: string, name: string, skin: Metal, inner: Metal, f: num
   const alpha = share(skin.alpha20.value, inner.alpha20.value);
   const beta = (bs: number, bi: number) =>
     alpha ** 2 - share(skin.alpha20.value ** 2 - bs, inner.alpha20.value ** 2 - bi);
-  const mixed = (unit: string, value: number, u: number) => property(unit, value, u, 'own', 'computed', 'parallel mixing');
+  const mixed = (unit: string, value: number, u: number) =>
+    property(unit, value, u, 'own', 'computed', 'parallel mixing');
   return {
     id,
     name,
@@ -176,11 +180,29 @@ function cladSteel(id: string, grade: string, rho: Property, rhoMass: Property, 
 }
 
 /** Copper-clad steel, 40 % grade. */
-export const ccs40: Metal = cladSteel('ccs40', '40 % grade', ohmMetre(4.397e-8, 5e-10, 'astmB227', 'seen', 'limit, 39.21 % IACS'), density(8240, 30, 'astmB227', 'from memory'), 150);
+export const ccs40: Metal = cladSteel(
+  'ccs40',
+  '40 % grade',
+  ohmMetre(4.397e-8, 5e-10, 'astmB227', 'seen', 'limit, 39.21 % IACS'),
+  density(8240, 30, 'astmB227', 'from memory'),
+  150,
+);
 /** Copper-clad steel, 30 % grade. */
-export const ccs30: Metal = cladSteel('ccs30', '30 % grade', ohmMetre(5.862e-8, 6e-10, 'astmB227', 'seen', 'limit, 29.41 % IACS'), density(8150, 30, 'astmB227', 'seen'), 120);
+export const ccs30: Metal = cladSteel(
+  'ccs30',
+  '30 % grade',
+  ohmMetre(5.862e-8, 6e-10, 'astmB227', 'seen', 'limit, 29.41 % IACS'),
+  density(8150, 30, 'astmB227', 'seen'),
+  120,
+);
 /** Copper-clad steel, 21 % grade. */
-export const ccs21: Metal = cladSteel('ccs21', '21 % grade', ohmMetre(8.367e-8, 9e-10, 'astmB869', 'seen', 'limit, 20.61 % IACS'), density(7990, 30, 'astmB869', 'from memory'), 90);
+export const ccs21: Metal = cladSteel(
+  'ccs21',
+  '21 % grade',
+  ohmMetre(8.367e-8, 9e-10, 'astmB869', 'seen', 'limit, 20.61 % IACS'),
+  density(7990, 30, 'astmB869', 'from memory'),
+  90,
+);
 
 /** Every conductor metal by its id. */
 export const metals = { copper, aluminium, cca10, cca15, ccs40, ccs30, ccs21, steel, brass } as const;

@@ -10,7 +10,9 @@ export function plasticOf(spec: string | PlasticValues): Plastic {
   const kinds = ['rating', 'softening', 'shortTime', 'fumes', 'ignition'] as const;
   const limits: Limit[] = kinds.flatMap((kind) => {
     const T_degC = spec[`${kind}_degC`];
-    return T_degC === undefined ? [] : [insulationLimit(kind, T_degC, 'as entered', 'as entered', 'user', 'our choice')];
+    return T_degC === undefined
+      ? []
+      : [insulationLimit(kind, T_degC, 'as entered', 'as entered', 'user', 'our choice')];
   });
   const rating = limits.find((l) => l.kind === 'rating');
   const ageing =
@@ -32,4 +34,3 @@ export function plasticOf(spec: string | PlasticValues): Plastic {
     ...(ageing ? { ageing } : {}),
   };
 }
-

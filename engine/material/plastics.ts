@@ -1,6 +1,6 @@
-import type { SourceId } from '../sources.ts';
 import { kelvin } from '../quantity.ts';
-import { insulationLimit as limit, type Limit } from './limits.ts';
+import type { SourceId } from '../sources.ts';
+import { type Limit, insulationLimit as limit } from './limits.ts';
 import { type Confidence, type Property, property } from './property.ts';
 
 /** Ageing by one thermally activated process: life L(θ) = lifeAtRef · exp(activationEnergy/R · (1/T − 1/refTemperature)). */
@@ -33,7 +33,14 @@ const pvcFire = [
   limit('fumes', [200, 250], 'acid fume given off in air', 'minutes', 'pvcEvolvedGas', 'from memory'),
   limit('ignition', [391, 454], 'piloted, then self ignition', 'minutes', 'astmD1929', 'seen'),
 ];
-const pvcSoftening = limit('softening', [80, 120], 'hot pressure; depends on the compound', 'hours, then minutes', 'en50363-3', 'from memory');
+const pvcSoftening = limit(
+  'softening',
+  [80, 120],
+  'hot pressure; depends on the compound',
+  'hours, then minutes',
+  'en50363-3',
+  'from memory',
+);
 const fiveSeconds = (T_degC: number, c: Confidence, s: SourceId = 'iec60364-4-43') =>
   limit('shortTime', T_degC, 'final temperature of a short circuit', '5 s at most', s, c);
 
@@ -52,7 +59,14 @@ export const pvc70: Plastic = {
     ...pvcFire,
   ],
   ageing: {
-    activationEnergy: property('J/mol', 98e3, 2e3, 'ekelund2007', 'seen', 'plasticiser loss by evaporation, up to 100 °C'),
+    activationEnergy: property(
+      'J/mol',
+      98e3,
+      2e3,
+      'ekelund2007',
+      'seen',
+      'plasticiser loss by evaporation, up to 100 °C',
+    ),
     refTemperature: property('K', kelvin(70), 0, 'own', 'our choice', 'the rating'),
     lifeAtRef: property('s', 20_000 * 3600, 0, 'iec60216', 'from memory', 'temperature index is defined at 20 000 h'),
   },
@@ -68,7 +82,14 @@ export const pvc90: Plastic = {
   emissivity,
   limits: [
     limit('rating', 90, 'continuous, for a long life', 'continuous', 'en50363-3', 'seen'),
-    limit('softening', [90, 120], 'hot pressure; depends on the compound', 'hours, then minutes', 'en50363-3', 'from memory'),
+    limit(
+      'softening',
+      [90, 120],
+      'hot pressure; depends on the compound',
+      'hours, then minutes',
+      'en50363-3',
+      'from memory',
+    ),
     fiveSeconds(160, 'seen'),
     ...pvcFire,
   ],

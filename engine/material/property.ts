@@ -27,7 +27,5 @@ export function property(
   confidence: Confidence,
   where?: string,
 ): Property {
-  return where === undefined
-    ? { value, unit, u, source, confidence }
-    : { value, unit, u, source, confidence, where };
+  return where === undefined ? { value, unit, u, source, confidence } : { value, unit, u, source, confidence, where };
 }

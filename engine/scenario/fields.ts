@@ -17,7 +17,8 @@ export function amount(least: number, most: number, unit = '') {
 
 /** A whole number from `least` to `most`. */
 export function count(least: number, most: number) {
-  const says = (issue: { input: unknown }) => `${shown(issue.input)}; it must be a whole number from ${least} to ${most}`;
+  const says = (issue: { input: unknown }) =>
+    `${shown(issue.input)}; it must be a whole number from ${least} to ${most}`;
   return v.pipe(v.number(says), v.integer(says), v.minValue(least, says), v.maxValue(most, says));
 }
 
@@ -61,9 +62,14 @@ export function record<const Entries extends v.ObjectEntries>(entries: Entries) 
 export function byWord<const Shapes extends Record<string, v.GenericSchema>>(key: string, shapes: Shapes) {
   const words = Object.keys(shapes);
   type Out = v.InferOutput<Shapes[keyof Shapes]>;
-  const unknownWord = v.looseObject({ [key]: word(words) }, (issue) => `${shown(issue.input)}; it must be a set of values`);
+  const unknownWord = v.looseObject(
+    { [key]: word(words) },
+    (issue) => `${shown(issue.input)}; it must be a set of values`,
+  );
   return v.lazy((input) => {
     const chosen = typeof input === 'object' && input !== null ? (input as Record<string, unknown>)[key] : undefined;
-    return typeof chosen === 'string' && Object.hasOwn(shapes, chosen) ? (shapes[chosen] as v.GenericSchema) : unknownWord;
+    return typeof chosen === 'string' && Object.hasOwn(shapes, chosen)
+      ? (shapes[chosen] as v.GenericSchema)
+      : unknownWord;
   }) as v.GenericSchema<Out>;
 }

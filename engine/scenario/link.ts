@@ -12,7 +12,9 @@ export function scenarioToLink(scenario: Scenario): string {
 
 /** The scenario of a link's text, checked like any other input. */
 export function scenarioFromLink(text: string): Parsed {
-  const unreadable = { faults: [{ path: '', message: 'could not be read from this link; it may have been cut short' }] };
+  const unreadable = {
+    faults: [{ path: '', message: 'could not be read from this link; it may have been cut short' }],
+  };
   if (text.length === 0 || text.length > longest) return unreadable;
   try {
     const json = lz.decompressFromEncodedURIComponent(text);

@@ -5,7 +5,9 @@ import { type Fault, ScenarioFault } from './fault.ts';
 import { type Scenario, scenarioSchema } from './schema.ts';
 
 /** A scenario, or every fault found in what was given. */
-export type Parsed = { readonly scenario: Scenario; readonly faults?: undefined } | { readonly scenario?: undefined; readonly faults: readonly Fault[] };
+export type Parsed =
+  | { readonly scenario: Scenario; readonly faults?: undefined }
+  | { readonly scenario?: undefined; readonly faults: readonly Fault[] };
 
 function faultsOf(issues: readonly v.BaseIssue<unknown>[]): Fault[] {
   return issues.map((issue) => ({ path: v.getDotPath(issue) ?? '', message: issue.message }));
@@ -17,7 +19,14 @@ function faultsOf(issues: readonly v.BaseIssue<unknown>[]): Fault[] {
  */
 export function parseScenario(input: unknown): Parsed {
   if (typeof input !== 'object' || input === null || Array.isArray(input)) {
-    return { faults: [{ path: '', message: 'is not a scenario: it must be a set of values with at least cable, surroundings and supply' }] };
+    return {
+      faults: [
+        {
+          path: '',
+          message: 'is not a scenario: it must be a set of values with at least cable, surroundings and supply',
+        },
+      ],
+    };
   }
   const result = v.safeParse(scenarioSchema, input);
   if (!result.success) return { faults: faultsOf(result.issues) };

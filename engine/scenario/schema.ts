@@ -151,7 +151,13 @@ const supplyStep = byWord('kind', {
     ...source,
     ...timing,
   }),
-  power: record({ kind: v.literal('power'), U_V: amount(0, 1000, 'V'), load_W: amount(0, 1e6, 'W'), ...source, ...timing }),
+  power: record({
+    kind: v.literal('power'),
+    U_V: amount(0, 1000, 'V'),
+    load_W: amount(0, 1e6, 'W'),
+    ...source,
+    ...timing,
+  }),
   off: record({ kind: v.literal('off'), ...timing }),
 });
 
@@ -159,7 +165,9 @@ const extraLimit = record({
   name: text(60),
   place: v.optional(place),
   T_degC: amountOrRange(-50, 3000, '°C'),
-  kind: v.optional(word(['touch', 'rating', 'softening', 'shortTime', 'fumes', 'ignition', 'melting', 'other'] as const)),
+  kind: v.optional(
+    word(['touch', 'rating', 'softening', 'shortTime', 'fumes', 'ignition', 'melting', 'other'] as const),
+  ),
   test: v.optional(text(120)),
   duration: v.optional(text(60)),
 });
@@ -195,7 +203,9 @@ export const scenarioSchema = record({
       tolerance_K: v.optional(amount(1e-7, 1, 'K')),
     }),
   ),
-  limits: v.optional(v.pipe(v.array(extraLimit, 'must be a list of limits'), v.maxLength(20, 'holds more than 20 limits'))),
+  limits: v.optional(
+    v.pipe(v.array(extraLimit, 'must be a list of limits'), v.maxLength(20, 'holds more than 20 limits')),
+  ),
 });
 
 /** One case: cable, surroundings, supply and what is asked of the run. */

@@ -1,10 +1,5 @@
-import {
-  film,
-  nusseltChurchillBernstein,
-  nusseltChurchillChu,
-  nusseltKuehnGoldstein,
-} from './convection.ts';
-import { stefanBoltzmann, type SurfaceLaw } from './law.ts';
+import { film, nusseltChurchillBernstein, nusseltChurchillChu, nusseltKuehnGoldstein } from './convection.ts';
+import { type SurfaceLaw, stefanBoltzmann } from './law.ts';
 
 /** A surface that sheds heat into air: what its convection and its radiation need. */
 export interface Shedding {

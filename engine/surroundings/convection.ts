@@ -29,9 +29,9 @@ export function film(D: number, Ts: number, Ta: number): Film {
 export function nusseltKuehnGoldstein(Ra: number, Pr: number): number {
   const laminar = 0.518 * Math.sqrt(Math.sqrt(Ra)) * (1 + (0.559 / Pr) ** 0.6) ** (-5 / 12);
   const turbulent = 0.1 * Math.cbrt(Ra);
-  const greater = laminar > turbulent ? laminar : turbulent;
+  const greater = Math.max(laminar, turbulent);
   if (!(greater > 0)) return 0;
-  const ratio = (laminar > turbulent ? turbulent : laminar) / greater;
+  const ratio = Math.min(laminar, turbulent) / greater;
   const cube = ratio * ratio * ratio;
   const fifteenth = cube * cube * cube * cube * cube;
   const b = fifteenth < 1e-15 ? greater : greater * Math.exp(Math.log1p(fifteenth) / 15);

@@ -57,7 +57,9 @@ export function outsideOf(spec: SurroundingsSpec, cable: Cable, length: number):
   if (spec.kind === 'clipped') {
     const named = spec.arrangement ?? 'clipped';
     const constants: Arrangement =
-      typeof named === 'string' ? arrangements[named as keyof typeof arrangements] : { name: 'by own constants', ...named };
+      typeof named === 'string'
+        ? arrangements[named as keyof typeof arrangements]
+        : { name: 'by own constants', ...named };
     return direct(Ta, clipped(De, constants, Ta), `${constants.name}, ${at}`);
   }
   const correlation = spec.convection ?? 'kuehnGoldstein';

@@ -46,7 +46,7 @@ export function rampMix(
 /** Stops of a gradient that paints [low, high] °C on an even scale: offset 0…1 from the low end and the CSS colour. */
 export function rampGradient(low_degC: number, high_degC: number): { offset: number; colour: string }[] {
   const inner = Array.from({ length: rampStops }, (_, i) => rampTemperature(i / (rampStops - 1)));
-  const at = [low_degC, ...inner.filter((T) => T > low_degC && T < high_degC), high_degC];
+  const at = [low_degC, ...inner.filter((T) => T > low_degC + 1e-6 && T < high_degC - 1e-6), high_degC];
   return at.map((T) => ({ offset: (T - low_degC) / (high_degC - low_degC), colour: rampColour(T) }));
 }
 

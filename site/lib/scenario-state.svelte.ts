@@ -42,7 +42,8 @@ export function scenarioState(name: string, initial: Scenario): ScenarioState {
     clearTimeout(timer);
     timer = setTimeout(() => {
       const hash = withFragment(location.hash, name, link === plain ? undefined : link);
-      if (hash !== location.hash) history.replaceState(history.state, '', `${location.pathname}${location.search}${hash}`);
+      if (hash !== location.hash)
+        history.replaceState(history.state, '', `${location.pathname}${location.search}${hash}`);
     }, settle);
   }
 

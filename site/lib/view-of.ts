@@ -37,11 +37,16 @@ export function shownLimits(limits: readonly Limit[], top: number): ShownLimit[]
   return near.map(shownLimit);
 }
 
+/** Whether lagging or a coil lies between the cable's own surface and the outside. */
+export function isCovered({ thermal: { outside } }: Prediction): boolean {
+  return outside.rings.length > 0 || outside.series > 0;
+}
+
 /** The pictures of one prediction: its curves, in °C, marked with `name` where several stand on one sheet. */
 export function curvesOf(prediction: Prediction, name?: string): Curve[] {
   const { curves } = prediction.run;
   const { outsideFrom } = prediction.validity;
-  const covered = prediction.thermal.outside.rings.length > 0 || prediction.thermal.outside.series > 0;
+  const covered = isCovered(prediction);
   const curve = (id: 'conductor' | 'surface' | 'outside', label: string): Curve => ({
     id: name ? `${name} ${id}` : id,
     name: label,
@@ -56,10 +61,11 @@ export function curvesOf(prediction: Prediction, name?: string): Curve[] {
 }
 
 /** Events as flags; the upper ends of ranges are left to the table. */
-export function flagsOf({ run }: Prediction): ChartEvent[] {
-  return run.events
+export function flagsOf(prediction: Prediction): ChartEvent[] {
+  const covered = isCovered(prediction);
+  return prediction.run.events
     .filter(({ end }) => end === 'low')
-    .map((event) => ({ id: event.limit.id, t: event.t, T: celsius(event.T), text: eventWords(event) }));
+    .map((event) => ({ id: event.limit.id, t: event.t, T: celsius(event.T), text: eventWords(event, covered) }));
 }
 
 /** Where the curves end if the last supply is held for ever. */
@@ -98,14 +104,14 @@ function rowTimes(end: number): number[] {
 /** The table twin: time, temperatures, amps, volts and watts at round times and at each event. */
 export function tableOf(prediction: Prediction, practice: Practice = 'iec'): TableTwin {
   const { run, thermal } = prediction;
-  const covered = thermal.outside.rings.length > 0 || thermal.outside.series > 0;
+  const covered = isCovered(prediction);
   const end = run.end;
   const times = [...new Set([...rowTimes(end), ...run.events.map(({ t }) => t)])].sort((a, b) => a - b);
   const degrees = (T: number) => fixed(celsius(T), 1);
   const also = practice === 'na' ? (T: number) => [fixed(fahrenheit(celsius(T)), 0)] : () => [];
   const rows = times.map((t) => {
     const now = momentAt(run.curves, t);
-    const met = run.events.filter((event) => event.t === t).map(eventWords);
+    const met = run.events.filter((event) => event.t === t).map((event) => eventWords(event, covered));
     return [
       end < 20 ? `${significant(t, 3)} s` : clock(t),
       degrees(now.conductor),

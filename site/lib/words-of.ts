@@ -1,4 +1,4 @@
-import { celsius, type HeatEvent, type Limit, type Prediction } from '#engine';
+import { celsius, type HeatEvent, hottestTime, type Limit, momentAt, type Prediction } from '#engine';
 import { clock, type Practice, temperature, timeInWords } from './format.ts';
 
 const places = { conductor: 'the conductor', surface: 'the surface', outside: 'the outside' } as const;
@@ -9,23 +9,25 @@ function limitName(limit: Limit, end: 'low' | 'high'): string {
   return `${limit.name}, ${end === 'low' ? 'lower' : 'upper'} end`;
 }
 
-/** A short name of what happened: 'conductor passes its rating'. */
-export function eventWords({ limit, end, already }: HeatEvent): string {
-  const place = limit.place === 'outside' ? 'outside' : limit.place;
+/** A short name of what happened: 'conductor passes its rating'. On a lead that nothing covers, the outside is its surface. */
+export function eventWords({ limit, end, already }: HeatEvent, covered = false): string {
+  const place = limit.place === 'outside' && !covered ? 'surface' : limit.place;
   if (limit.kind === 'melting') return already ? `${limit.name}: from the start` : limit.name;
   const verb = already ? 'is past' : 'passes';
-  return `${place} ${verb} ${limit.kind === 'rating' ? 'its rating' : limitName(limit, end)}`;
+  return `${place} ${verb} ${limit.kind === 'rating' ? 'its rating' : `the ${limitName(limit, end)}`}`;
 }
 
-function ending({ steady, run }: Prediction, practice: Practice): string {
-  const last = run.curves.t.length - 1;
-  const at = (T: number | undefined) => temperature(celsius(T ?? Number.NaN), practice);
+function ending({ steady, run, scenario }: Prediction, practice: Practice): string {
+  const at = (T: number) => temperature(celsius(T), practice);
   if (run.outcome === 'melted') return `The metal begins to melt after ${timeInWords(run.end)}.`;
   if (run.outcome === 'supply has no solution')
     return `After ${timeInWords(run.end)} the lead takes so many volts that the load cannot get its power.`;
-  const now = `After ${timeInWords(run.end)} the conductor is at ${at(run.curves.conductor[last])} and the surface at ${at(run.curves.surface[last])}.`;
+  const peak = momentAt(run.curves, hottestTime(run.curves));
+  const lead = peak.t < run.end ? 'At its hottest, after' : 'After';
+  const now = `${lead} ${timeInWords(peak.t)}, the conductor is at ${at(peak.conductor)} and the surface at ${at(peak.surface)}.`;
+  if (scenario.supply.at(-1)?.kind === 'off') return now;
   if (steady.kind === 'no steady state') return `${now} Held for ever, it would not settle.`;
-  return `${now} Held, the conductor settles at ${at(steady.chain.conductor)}.`;
+  return `${now} Held for ever, the conductor would settle at ${at(steady.chain.conductor)}.`;
 }
 
 /** What a prediction says, in two or three sentences made from its data. */

@@ -159,6 +159,32 @@ export const cases: Readonly<Record<string, Scenario>> = {
     start: { T_degC: -30 },
     run: hour,
   },
+  'hot all through, 150 °C, let cool': {
+    cable: cord(3, 1.5),
+    surroundings: air(),
+    supply: [{ kind: 'off' }],
+    start: { T_degC: 150 },
+    run: hour,
+  },
+  'a little below ambient, off': {
+    cable: cord(3, 1.5),
+    surroundings: air(),
+    supply: [{ kind: 'off' }],
+    start: { T_degC: 5 },
+    run: hour,
+  },
+  'lagged, 300 A on 1.5 mm², to melting': {
+    cable: cord(3, 1.5),
+    surroundings: { kind: 'lagged', ambient_degC: 20, thickness_mm: 10, conductivity_WPerMK: 0.04 },
+    supply: [held(300)],
+    run: { duration_s: 60 },
+  },
+  'a tenth of a second of 1000 A on 4 mm², five times over': {
+    cable: cord(3, 4),
+    surroundings: air(),
+    supply: [held(1000, 0.1), { kind: 'off', duration_s: 5 }],
+    cycles: 5,
+  },
   'cooling from steady 16 A': {
     cable: cord(3, 1.5),
     surroundings: air(),

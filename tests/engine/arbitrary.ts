@@ -1,0 +1,196 @@
+import fc from 'fast-check';
+import { constructions } from '#engine/cable/constructions.ts';
+import { metals } from '#engine/material/metals.ts';
+import { plastics } from '#engine/material/plastics.ts';
+import { arrangements } from '#engine/surroundings/air-laws.ts';
+
+const ids = (table: object) => fc.constantFrom(...Object.keys(table));
+
+/** A number from `least` to `most`, small and great ones alike, the ends among them. */
+function amount(least: number, most: number): fc.Arbitrary<number> {
+  const plain = fc.double({ min: least, max: most, noNaN: true }).map((x) => (x === 0 ? 0 : x));
+  if (least < 0) return fc.oneof({ weight: 8, arbitrary: plain }, { weight: 1, arbitrary: fc.constantFrom(least, 0, most) });
+  const [low, high] = [Math.log(Math.max(least, most * 1e-9)), Math.log(most)];
+  const even = fc.double({ min: low, max: high, noNaN: true }).map((x) => Math.min(most, Math.max(least, Math.exp(x))));
+  return fc.oneof({ weight: 8, arbitrary: even }, { weight: 1, arbitrary: fc.constantFrom(least, most) });
+}
+
+/** A record some of whose entries may be left out. */
+const record = <T extends Record<string, fc.Arbitrary<unknown>>>(always: T, sometimes: Record<string, fc.Arbitrary<unknown>> = {}) =>
+  fc.record({ ...always, ...sometimes }, { requiredKeys: Object.keys(always) });
+
+const text = (maxLength: number) => fc.string({ maxLength, unit: 'grapheme' }).filter((s) => s.length <= maxLength);
+const degrees = fc.oneof(
+  amount(-50, 3000),
+  fc.tuple(amount(-50, 3000), amount(-50, 3000)).map(([a, b]) => [Math.min(a, b), Math.max(a, b)]),
+);
+
+const metalValues = record(
+  { rho20_nOhmM: amount(1, 1e5), alpha20_perK: amount(-0.01, 0.02), heatCapacity_MJPerM3K: amount(0.1, 20) },
+  {
+    name: text(60),
+    beta20_perK2: amount(-1e-4, 1e-4),
+    density_kgPerM3: amount(100, 30_000),
+    melting_degC: amount(100, 4000),
+    emissivity: amount(0, 1),
+    magnetic: fc.boolean(),
+  },
+);
+/** Metals as there are some: resistance rises, or falls a little. */
+const tamerMetalValues = record(
+  { rho20_nOhmM: amount(10, 1500), alpha20_perK: amount(0, 0.006), heatCapacity_MJPerM3K: amount(1, 5) },
+  { beta20_perK2: amount(0, 1e-5), melting_degC: amount(300, 3000) },
+);
+const metal = fc.oneof({ weight: 3, arbitrary: ids(metals) }, { weight: 2, arbitrary: tamerMetalValues }, { weight: 1, arbitrary: metalValues });
+
+const plasticValues = record(
+  { rhoT_KmPerW: amount(0.05, 100), heatCapacity_MJPerM3K: amount(0.01, 20) },
+  {
+    name: text(60),
+    emissivity: amount(0, 1),
+    rating_degC: degrees,
+    softening_degC: degrees,
+    shortTime_degC: degrees,
+    fumes_degC: degrees,
+    ignition_degC: degrees,
+    activationEnergy_kJPerMol: amount(10, 500),
+    lifeAtRating_h: amount(1, 1e7),
+  },
+);
+const plastic = fc.oneof({ weight: 3, arbitrary: ids(plastics) }, { weight: 1, arbitrary: plasticValues });
+
+const conductor = {
+  metal,
+  law: fc.constantFrom('straight', 'curved'),
+  class: fc.constantFrom(1, 2, 5, 6),
+  R20_ohmPerKm: amount(1e-3, 1e5),
+  lay: amount(1, 1.2),
+};
+const oddConductor = {
+  strands: record({ count: fc.integer({ min: 1, max: 5000 }), diameter_mm: amount(0.01, 20) }),
+  area_mm2: amount(0.01, 1000),
+  bundle_mm: amount(0.05, 100),
+};
+const tradeSize = fc.constantFrom(0.5, 0.75, 1, 1.25, 1.5, 2.5, 4, 6, 10, 16, 25, 35);
+const size = fc.oneof(
+  { weight: 4, arbitrary: record({ size_mm2: tradeSize }) },
+  { weight: 1, arbitrary: record({ size_mm2: amount(0.01, 1000) }) },
+  { weight: 1, arbitrary: record({ size_AWG: amount(4, 40) }) },
+);
+
+const loaded = fc.oneof(
+  fc.integer({ min: 1, max: 5 }),
+  fc.uniqueArray(fc.integer({ min: 0, max: 5 }), { minLength: 1, maxLength: 5 }),
+);
+const overrides = record({}, { ...conductor, bundle_mm: amount(0.05, 100) });
+const tabled = fc
+  .tuple(fc.constantFrom(...constructions), record({}, { loaded, conductor: overrides }))
+  .map(([row, extra]) => ({
+    table: row.table,
+    cores: row.cores,
+    ...(row.gauge ? { size_AWG: row.size } : { size_mm2: row.size }),
+    ...extra,
+  }));
+
+const wall = record({ material: plastic, thickness_mm: amount(0.01, 50) });
+const usualWall = record({ material: plastic, thickness_mm: amount(0.3, 3) });
+const custom = fc
+  .tuple(
+    fc.constantFrom('single', 'round', 'flat'),
+    fc.integer({ min: 1, max: 7 }),
+    record({}, conductor),
+    size,
+    record({}, oddConductor),
+    fc.boolean(),
+    fc.oneof({ weight: 4, arbitrary: usualWall }, { weight: 1, arbitrary: wall }, { weight: 1, arbitrary: fc.constant(null) }),
+    record({}, { sheath: fc.oneof(usualWall, fc.constant(null)), body_mm2: amount(0.01, 1e5), loaded }),
+  )
+  .map(([layout, many, own, area, odd, isOdd, insulation, extra]) => ({
+    layout,
+    cores: insulation === null || layout === 'single' ? 1 : layout === 'flat' ? 2 + (many % 2) : many,
+    conductor: { ...own, ...area, ...(isOdd ? odd : {}) },
+    insulation,
+    ...extra,
+  }));
+const cable = fc.oneof(tabled, custom);
+
+const ambient = fc.oneof({ weight: 3, arbitrary: amount(-20, 50) }, { weight: 1, arbitrary: amount(-60, 200) });
+const air = { emissivity: amount(0, 1), convection: fc.constantFrom('kuehnGoldstein', 'churchillChu') };
+const kind = (name: string) => fc.constant(name);
+const surroundings = fc.oneof(
+  record({ kind: kind('stillAir'), ambient_degC: ambient }, air),
+  record({ kind: kind('draught'), ambient_degC: ambient, speed_mPerS: amount(0, 60) }, air),
+  record(
+    { kind: kind('lagged'), ambient_degC: ambient, thickness_mm: amount(0.1, 1000), conductivity_WPerMK: amount(0.005, 10) },
+    { ...air, heatCapacity_MJPerM3K: amount(1e-3, 20), speed_mPerS: amount(0, 60) },
+  ),
+  record(
+    { kind: kind('clipped'), ambient_degC: ambient },
+    { arrangement: fc.oneof(ids(arrangements), record({ Z: amount(0, 20), E: amount(0, 20), g: amount(0, 2) })) },
+  ),
+  record(
+    { kind: kind('coiled'), ambient_degC: ambient, drum_mm: amount(1, 5000), turns: amount(1, 1000) },
+    {
+      ...air,
+      layers: amount(0.2, 50),
+      wound_m: amount(0.1, 5000),
+      conductivity_WPerMK: amount(0.03, 2),
+      openFlanges: fc.boolean(),
+    },
+  ),
+);
+
+const place = fc.constantFrom('conductor', 'surface', 'outside');
+const until = record({ place, T_degC: fc.oneof(amount(20, 200), amount(-50, 3000)) }, { falling: fc.boolean() });
+const timing = { duration_s: fc.oneof(amount(1, 1e4), amount(1e-4, 1e7)), until };
+const source = { source_ohm: amount(0, 1e4) };
+const volts = fc.oneof(fc.constantFrom(12, 24, 48, 120, 230), amount(0, 1000));
+const supplyStep = fc.oneof(
+  {
+    weight: 4,
+    arbitrary: record({ kind: kind('current'), I_A: fc.oneof(amount(1, 100), amount(0, 1e5)) }, { compliance_V: amount(0, 1e5), ...timing }),
+  },
+  { weight: 1, arbitrary: record({ kind: kind('voltage'), U_V: fc.oneof(volts, amount(0, 1e5)) }, { ...source, ...timing }) },
+  {
+    weight: 1,
+    arbitrary: record(
+      { kind: kind('mains'), U_V: volts, load_W: fc.oneof(amount(50, 5000), amount(0.1, 1e6)) },
+      { rated_V: amount(1, 1000), ...source, ...timing },
+    ),
+  },
+  {
+    weight: 1,
+    arbitrary: record({ kind: kind('power'), U_V: volts, load_W: fc.oneof(amount(50, 5000), amount(0, 1e6)) }, { ...source, ...timing }),
+  },
+  { weight: 1, arbitrary: record({ kind: kind('off') }, timing) },
+);
+
+const extraLimit = record(
+  { name: text(60), T_degC: degrees },
+  {
+    place,
+    kind: fc.constantFrom('touch', 'rating', 'softening', 'shortTime', 'fumes', 'ignition', 'melting', 'other'),
+    test: text(120),
+    duration: text(60),
+  },
+);
+
+const start = fc.oneof(
+  record({}, { T_degC: fc.oneof(amount(-60, 200), amount(-60, 1000)) }),
+  record({}, { steadyAt_A: fc.oneof(amount(0.1, 50), amount(0, 1e5)) }),
+);
+
+/** Scenarios of the right shape, over the whole schema; some of them hold parts that do not fit each other. */
+export const anyScenario = record(
+  { cable, surroundings, supply: fc.array(supplyStep, { minLength: 1, maxLength: 5 }) },
+  {
+    version: fc.constant(1),
+    title: text(120),
+    practice: fc.constantFrom('iec', 'na'),
+    lead: record({}, { length_m: amount(0.01, 5000), inSeries: fc.integer({ min: 1, max: 10 }), contact_ohm: amount(0, 1e3) }),
+    cycles: fc.oneof({ weight: 9, arbitrary: fc.integer({ min: 1, max: 20 }) }, { weight: 1, arbitrary: fc.integer({ min: 1, max: 400 }) }),
+    start,
+    run: record({}, { duration_s: fc.oneof(amount(1, 1e5), amount(1e-3, 1e7)), cells: fc.integer({ min: 4, max: 200 }), tolerance_K: amount(1e-4, 1) }),
+    limits: fc.array(extraLimit, { maxLength: 4 }),
+  },
+);
