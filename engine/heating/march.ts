@@ -34,19 +34,50 @@ export interface March {
   to(end: number, watch?: Watch): boolean;
 }
 
+/** Heating [K/s] from which a run counts as a short circuit and gets more cells. */
+const severeHeating = 20;
+const severeCells = 2.5;
+
+/** Kelvins that a cell may be wrong by while heat crosses it for the first time. */
+const cellError = 0.05;
+
+/** Rate [K/s] at which current `I` [A] in each loaded core first warms the conductor if nothing leaves it. */
+function heatingRate(of: ThermalCase, I: number): number {
+  return (of.n * I * I * conductorResistance(of, of.T0)) / of.conductorCapacity;
+}
+
 /**
  * First cell at the conductor [m] that resolves the fastest heating of a case, `I` [A] in each loaded core: the depth heat
- * has reached, √(a t), when the share gone into the insulation, (4/3) e P m t^1.5/(√π C), is a twentieth of a kelvin.
+ * has reached, √(a t), when the share gone into the insulation, (4/3) e P m t^1.5/(√π C), is a twentieth of a kelvin. In a
+ * short circuit heating grows several fold on the way to melting, and m is taken eight fold.
  */
 export function firstCell(of: ThermalCase, I: number): number {
   const ring = of.rings[0];
   if (!ring) return Number.POSITIVE_INFINITY;
-  const heating = (of.n * I * I * conductorResistance(of, of.T0)) / of.conductorCapacity;
+  const heating = heatingRate(of, I);
   if (!(heating > 0)) return Number.POSITIVE_INFINITY;
+  const severe = heating > severeHeating ? 8 : 1;
   const effusivity = Math.sqrt(ring.k * ring.rhoC);
   const share = ((4 / 3) * effusivity * 2 * Math.PI * ring.r0) / (Math.sqrt(Math.PI) * of.conductorCapacity);
-  const t = (0.05 / (heating * share)) ** (2 / 3);
+  const t = (cellError / (severe * heating * share)) ** (2 / 3);
   return Math.sqrt((ring.k / ring.rhoC) * t);
+}
+
+/**
+ * Time [s] in which a start away from ambient moves the outermost surface by `dT` [K]: 2 q √(t/(π k ρc)) = dT. Infinite for
+ * a start at ambient or steady at a load, which leaves the surface at peace.
+ */
+function surfaceTime(of: ThermalCase, dT: number): number {
+  const ring = of.rings.at(-1);
+  if (!ring || of.T0 === of.Ta || of.scenario.start?.steadyAt_A !== undefined) return Number.POSITIVE_INFINITY;
+  const q = Math.abs(of.outside.flow(of.T0)) / (2 * Math.PI * ring.r1);
+  return (Math.PI * ring.k * ring.rhoC * dT * dT) / (4 * q * q);
+}
+
+/** Last cell at the outermost surface [m]: the depth reached when the surface has moved by a twentieth of a kelvin. */
+export function lastCell(of: ThermalCase): number {
+  const ring = of.rings.at(-1);
+  return ring ? Math.sqrt((ring.k / ring.rhoC) * surfaceTime(of, cellError)) : Number.POSITIVE_INFINITY;
 }
 
 /**
@@ -55,11 +86,12 @@ export function firstCell(of: ThermalCase, I: number): number {
  * @param cells,tolerance where they differ from the scenario's or the usual ones
  */
 export function marchOf(of: ThermalCase, greatestCurrent: number, cells?: number, tolerance?: number): March {
-  const wanted = cells ?? of.scenario.run?.cells ?? usualCells;
+  const asked = cells ?? of.scenario.run?.cells ?? usualCells;
+  const wanted = heatingRate(of, greatestCurrent) > severeHeating ? Math.round(asked * severeCells) : asked;
   const allowed = tolerance ?? of.scenario.run?.tolerance_K ?? usualTolerance;
   const cableRings = of.rings.length - of.outside.rings.length;
   const first = firstCell(of, greatestCurrent);
-  const mesh = meshOf(of.rings, of.conductorCapacity, cableRings, wanted, first, of.equivalentRadius);
+  const mesh = meshOf(of.rings, of.conductorCapacity, cableRings, wanted, first, of.equivalentRadius, lastCell(of));
   const radial = radialOf(mesh, of.outside.flow, startProfile(of, mesh));
   const last = mesh.r.length - 1;
   const dense = new Float64Array(denseLength);
@@ -75,10 +107,13 @@ export function marchOf(of: ThermalCase, greatestCurrent: number, cells?: number
     suggested = 0;
   }
 
-  /** A first step in which the conductor moves by some tolerances. */
+  const calm = surfaceTime(of, 8 * allowed);
+
+  /** A first step in which the conductor moves by some tens of tolerances, and the surface by a few. */
   function firstStep(span: number): number {
     const rate = Math.abs(radial.rate());
-    return rate > 0 ? Math.min(span, (60 * allowed) / rate) : span;
+    const own = rate > 0 ? Math.min(span, (30 * allowed) / rate) : span;
+    return t === 0 ? Math.min(own, calm) : own;
   }
 
   function to(end: number, watch?: Watch): boolean {

@@ -30,7 +30,8 @@ interface Run {
 }
 
 const fewest = 3;
-const finerBy = 4; // cells of each halving towards the conductor
+const finerBy = 8; // cells of each halving towards an end
+const mostHalvings = 20;
 
 /** Cells for each ring in proportion to ln(r1/r0), at least three, `cells` in all where that is possible. */
 function shares(rings: readonly Ring[], cells: number): number[] {
@@ -43,22 +44,35 @@ function shares(rings: readonly Ring[], cells: number): number[] {
   return counts;
 }
 
-/** The innermost ring, cut finer towards the conductor by halvings until its first cell is `first` [m] or less. */
-function innermost(ring: Ring, cells: number, first: number): Run[] {
-  const s1 = Math.log(ring.r1);
-  let s0 = Math.log(ring.r0);
-  const step = (s1 - s0) / cells;
-  let halvings = 0;
-  while (ring.r0 * step * 2 ** -halvings > first && halvings < 14) halvings++;
-  const runs: Run[] = [];
-  for (let level = halvings; level > 0; level--) {
-    const end = s0 + finerBy * step * 2 ** -level;
-    if (end > s0 + (s1 - s0) / 2) continue;
-    runs.push({ ring, s0, s1: end, cells: finerBy });
-    s0 = end;
+/** Halvings that bring a step of `width` [m] down to `wanted` [m]. */
+function halvingsFor(width: number, wanted: number): number {
+  return width > wanted ? Math.min(mostHalvings, Math.ceil(Math.log2(width / wanted))) : 0;
+}
+
+/** Ends of the runs of ever finer cells towards s = 0, for equal steps of `step` elsewhere; nothing beyond `room`. */
+function finerRuns(step: number, halvings: number, room: number): number[] {
+  const ends: number[] = [];
+  let s = 0;
+  for (let level = halvings; level > 0 && s + finerBy * step * 2 ** -level <= room; level--) {
+    s += finerBy * step * 2 ** -level;
+    ends.push(s);
   }
-  runs.push({ ring, s0, s1, cells: Math.max(fewest, Math.ceil((s1 - s0) / step - 1e-9)) });
-  return runs;
+  return ends;
+}
+
+/** A ring cut into `cells` equal steps of ln r, finer by halvings towards an end whose first cell must be `inner` or `outer` [m] or less. */
+function cut(ring: Ring, cells: number, inner: number, outer: number): Run[] {
+  const s0 = Math.log(ring.r0);
+  const s1 = Math.log(ring.r1);
+  const step = (s1 - s0) / cells;
+  const room = 0.4 * (s1 - s0);
+  const starts = [0, ...finerRuns(step, halvingsFor(ring.r0 * step, inner), room)].map((s) => s0 + s);
+  const ends = [0, ...finerRuns(step, halvingsFor(ring.r1 * step, outer), room)].map((s) => s1 - s).reverse();
+  const finer = (marks: number[]) =>
+    marks.slice(1).map((mark, i): Run => ({ ring, s0: marks[i] as number, s1: mark, cells: finerBy }));
+  const [from, to] = [starts.at(-1) as number, ends[0] as number];
+  const middle = { ring, s0: from, s1: to, cells: Math.max(fewest, Math.ceil((to - from) / step - 1e-9)) };
+  return [...finer(starts), middle, ...finer(ends)];
 }
 
 /**
@@ -66,6 +80,8 @@ function innermost(ring: Ring, cells: number, first: number): Run[] {
  * @param conductorCapacity heat capacity lumped on node 0 [J/(m·K)]
  * @param cableRings how many of the rings belong to the cable; the surface lies at the end of the last of them
  * @param first greatest first cell at the conductor [m]; Infinity for equal steps
+ * @param bareRadius radius of a conductor without rings [m]
+ * @param last greatest last cell at the outermost surface [m]; Infinity for equal steps
  */
 export function meshOf(
   rings: readonly Ring[],
@@ -74,12 +90,12 @@ export function meshOf(
   cells: number,
   first: number,
   bareRadius: number,
+  last = Number.POSITIVE_INFINITY,
 ): Mesh {
   const counts = rings.length > 0 ? shares(rings, cells) : [];
-  const runs = rings.flatMap((ring, i): Run[] =>
-    i === 0
-      ? innermost(ring, counts[0] as number, first)
-      : [{ ring, s0: Math.log(ring.r0), s1: Math.log(ring.r1), cells: counts[i] as number }],
+  const never = Number.POSITIVE_INFINITY;
+  const runs = rings.flatMap((ring, i) =>
+    cut(ring, counts[i] as number, i === 0 ? first : never, i === rings.length - 1 ? last : never),
   );
   const n = runs.reduce((sum, run) => sum + run.cells, 0) + 1;
   const mesh = {

@@ -236,13 +236,11 @@ export function radialOf(mesh: Mesh, flow: SurfaceLaw, start: Float64Array): Rad
   }
 
   function dense(node: number, out: Float64Array, at: number): void {
-    const [p, q, r, t, e] = [u1[node], u2[node], u3[node], u4[node], u5[node]] as [
-      number,
-      number,
-      number,
-      number,
-      number,
-    ];
+    const p = u1[node] as number;
+    const q = u2[node] as number;
+    const r = u3[node] as number;
+    const t = u4[node] as number;
+    const e = u5[node] as number;
     out[at] = y[node] as number;
     out[at + 1] = trial[node] as number;
     out[at + 2] = d.d21 * p + d.d22 * q + d.d23 * r + d.d24 * t + d.d25 * e;

@@ -72,10 +72,10 @@ function recorder(of: ThermalCase, perStep: number) {
   return {
     add,
     empty: () => rows[0]?.length === 0,
-    step(t: number, h: number, dense: Float64Array, part: number, supply: Supply): void {
+    step(t: number, h: number, dense: Float64Array, part: number, supply: Supply, end: number): void {
       for (let i = 1; i <= perStep; i++) {
         const s = (part * i) / perStep;
-        add(t + s * h, denseAt(dense, 0, s), denseAt(dense, 4, s), denseAt(dense, 8, s), supply);
+        add(Math.min(end, t + s * h), denseAt(dense, 0, s), denseAt(dense, 4, s), denseAt(dense, 8, s), supply);
       }
     },
     curves(): Curves {
@@ -158,7 +158,7 @@ export function runCase(of: ThermalCase, options: RunOptions = {}): Run {
       const lost = lastPossible(dense, supply);
       const part = Math.min(melted ?? 1, switched ?? 1, lost ?? 1);
       watch.look(t, h, dense, part);
-      record.step(t, h, dense, part, supply);
+      record.step(t, h, dense, part, supply, end);
       if (ageing) used += lifeUsed(ageing, part * h, (s) => denseAt(dense, 0, part * s));
       if (part === melted) outcome = 'melted';
       else if (lost !== undefined && part === lost) outcome = 'supply has no solution';
@@ -168,10 +168,14 @@ export function runCase(of: ThermalCase, options: RunOptions = {}): Run {
   }
   if (record.empty()) sampleNow(supplyOf(of, scenario.supply[0] as SupplyStep));
   let stored = 0;
-  for (let i = 0; i <= lastNode; i++)
+  let capacity = 0;
+  for (let i = 0; i <= lastNode; i++) {
+    capacity += mesh.capacity[i] as number;
     stored += (mesh.capacity[i] as number) * ((radial.y[i] as number) - (initial[i] as number));
+  }
   const { made, lost } = radial.account;
-  const scale = Math.max(Math.abs(made), Math.abs(lost), Math.abs(stored), 1e-9);
+  // heat that moves the whole by less than a tenth of a millikelvin is lost in rounding
+  const scale = Math.max(Math.abs(made), Math.abs(lost), Math.abs(stored), 1e-4 * capacity);
   return {
     outcome,
     curves: record.curves(),

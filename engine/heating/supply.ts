@@ -44,7 +44,7 @@ export function supplyOf(of: ThermalCase, step: SupplyStep): Supply {
       const gap = (T: number) => U * U - 4 * P * (loop(T) + inner);
       return {
         step,
-        current: (T) => (2 * P) / (U + Math.sqrt(Math.max(0, gap(T)))),
+        current: (T) => (U > 0 ? (2 * P) / (U + Math.sqrt(Math.max(0, gap(T)))) : 0),
         possible: (T) => gap(T) >= 0,
       };
     }

@@ -1,6 +1,7 @@
 import { type Cable, cableOf } from '../cable/cable.ts';
 import { type ShapeLevels, shapeLevels } from '../cable/section-of.ts';
 import type { Limit } from '../material/limits.ts';
+import { resistanceRatio } from '../material/resistivity.ts';
 import { kelvin } from '../quantity.ts';
 import { ScenarioFault } from '../scenario/fault.ts';
 import type { Scenario } from '../scenario/schema.ts';
@@ -51,8 +52,14 @@ function bodyRing(cable: Cable, n: number, G: number): Ring[] {
 
 const ringResistance = ({ r0, r1, k }: Ring) => Math.log(r1 / r0) / (2 * Math.PI * k);
 
+/** Supply steps a run may have, all cycles together. */
+const mostSupplySteps = 20_000;
+
 /** Puts a scenario together. Throws `ScenarioFault` where parts of it do not fit each other. */
 export function buildCase(scenario: Scenario): ThermalCase {
+  const many = (scenario.cycles ?? 1) * scenario.supply.length;
+  if (many > mostSupplySteps)
+    throw new ScenarioFault('cycles', `asks for ${many} supply steps in all; ${mostSupplySteps} are the most`);
   const cable = cableOf(scenario.cable);
   const length = scenario.lead?.length_m ?? 1;
   const outside = outsideOf(scenario.surroundings, cable, length);
@@ -64,6 +71,8 @@ export function buildCase(scenario: Scenario): ThermalCase {
   const start = scenario.start ?? {};
   if (start.T_degC !== undefined && start.steadyAt_A !== undefined)
     throw new ScenarioFault('start', 'has both T_degC and steadyAt_A; give one of them');
+  const T0 = start.T_degC === undefined ? outside.Ta : kelvin(start.T_degC);
+  checkResistance(cable, Math.min(T0, outside.Ta), Math.max(T0, cable.conductor.metal.melting.value));
   return {
     scenario,
     cable,
@@ -76,10 +85,22 @@ export function buildCase(scenario: Scenario): ThermalCase {
     conductorCapacity: n * cable.conductor.heatCapacity,
     resistance: rings.reduce((sum, ring) => sum + ringResistance(ring), 0),
     Ta: outside.Ta,
-    T0: start.T_degC === undefined ? outside.Ta : kelvin(start.T_degC),
+    T0,
     lead: { length, inSeries: scenario.lead?.inSeries ?? 2, contact: scenario.lead?.contact_ohm ?? 0 },
     limits: limitsOf(scenario, cable),
   };
+}
+
+/** Refuses a metal by own values whose resistance would fall to nothing somewhere from `coldest` to `hottest` [K]. */
+function checkResistance({ conductor }: Cable, coldest: number, hottest: number): void {
+  const { alpha20, beta20 } = conductor;
+  const turn = beta20 > 0 ? 293.15 - alpha20 / (2 * beta20) : coldest; // where a curved law is least
+  const places = [coldest, hottest, turn > coldest && turn < hottest ? turn : coldest];
+  if (places.every((T) => resistanceRatio(alpha20, beta20, T) > 0.01)) return;
+  throw new ScenarioFault(
+    'cable.conductor.metal',
+    'has a resistance that falls to nothing before it melts, or in the cold; give other alpha20_perK or beta20_perK2',
+  );
 }
 
 /** Resistance of one conductor per metre at `T` [K]: R'20 (1 + α20 (θ − 20) + β20 (θ − 20)²) [Ω/m]. */

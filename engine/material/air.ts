@@ -3,7 +3,8 @@
 /** Molar-mass form of the gas constant for dry air [J/(kg·K)]. */
 const gasConstantAir = 287.05;
 const pressure = 101_325;
-const specificHeat = 1007;
+/** Specific heat of air at constant pressure [J/(kg·K)]. */
+export const airSpecificHeat = 1007;
 
 /** Properties of dry air that convection needs. */
 export interface Air {
@@ -37,5 +38,5 @@ export function air(T: number): Air {
   const mu = airViscosity(T);
   const k = airConductivity(T);
   const rho = airDensity(T);
-  return { nu: mu / rho, k, a: k / (rho * specificHeat), Pr: (mu * specificHeat) / k };
+  return { nu: mu / rho, k, a: k / (rho * airSpecificHeat), Pr: (mu * airSpecificHeat) / k };
 }

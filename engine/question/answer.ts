@@ -54,12 +54,11 @@ export function readAnswer(typed: string, expected: AnswerKind): AnswerReading {
 
 function withUnit(number: TypedNumber, text: string, expected: AnswerKind): AnswerReading {
   const rest = text.slice(number.end).trim();
-  const bare = rest === '' && (expected === 'ratio' || expected === 'gauge') && expected === 'ratio';
-  if (rest === '' && !bare) return unitMissing(number.shown, expected);
+  if (rest === '' && expected !== 'ratio') return unitMissing(number.shown, expected);
   const unit = unitOf(rest);
   if (unit) return asKind(number, unit, expected);
   if (/^(?:°|degs?|degrees?)$/i.test(rest))
-    return { ...unitMissing(number.shown, expected), says: 'Degrees on which scale: °C or °F?' } as AnswerReading;
+    return unitMissing(number.shown, expected, 'Degrees on which scale: °C or °F?');
   const parts = readParts(text);
   if (parts) return 'fault' in parts ? unreadable(parts.fault) : timeRead(parts, expected);
   if (/\d/.test(rest)) return unreadable('It reads as more than one number. Give one, with its unit.');
@@ -112,10 +111,10 @@ function wrongKind(readAs: string, unit: Unit, expected: AnswerKind): AnswerRead
   return { status: 'wrong kind', kind: unit.kind, readAs, says };
 }
 
-function unitMissing(shown: string, expected: AnswerKind): AnswerReading {
+function unitMissing(shown: string, expected: AnswerKind, says?: string): AnswerReading {
   const { name, units } = kindWords[expected];
-  const says = `The number needs its unit: the question asks for ${name}, in ${units}.`;
-  return { status: 'unit missing', readAs: `${shown} of what?`, says };
+  const asked = says ?? `The number needs its unit: the question asks for ${name}, in ${units}.`;
+  return { status: 'unit missing', readAs: `${shown} of what?`, says: asked };
 }
 
 function unreadable(says: string): AnswerReading {
@@ -146,7 +145,7 @@ function tidied(typed: string): string {
     .trim();
   return plain
     .replace(/^[a-zθτδ]{1,8}\d{0,2} ?[=≈] ?/i, '')
-    .replace(/^(?:[≈~=] ?|(?:about|approx(?:imately)?|roughly|around|circa|ca)\b\.? ?)/i, '')
+    .replace(/^(?:[≈~=×] ?|(?:about|approx(?:imately)?|roughly|around|circa|ca)\b\.? ?)/i, '')
     .replace(/[;!?]+$|(?<=[^\d])\.$/, '')
     .trim();
 }

@@ -1,3 +1,5 @@
+import { plainNumber, spaced } from './figures.ts';
+
 /** One way to read the digits of a number. */
 export interface NumberReading {
   readonly value: number;
@@ -94,26 +96,9 @@ function readingOf(sign: number, whole: string, part: string, power: string | un
   const place = scale * 10 ** (part === '' ? filling : -part.length);
   const figures = Math.max(1, kept.length);
   const minus = sign < 0 ? '−' : '';
-  const shown = power === undefined ? minus + grouped(whole || '0', part) : plainNumber(value, figures);
+  const shown =
+    power === undefined
+      ? minus + (part === '' ? spaced(whole || '0') : `${spaced(whole || '0')}.${part}`)
+      : plainNumber(value, figures);
   return { value, figures, place, shown };
-}
-
-const grouped = (whole: string, part: string) => {
-  const trimmed = whole.replace(/^0+(?=\d)/, '');
-  const spaced = trimmed.length > 4 ? trimmed.replace(/\B(?=(?:\d{3})+$)/g, '\u00A0') : trimmed;
-  return part === '' ? spaced : `${spaced}.${part}`;
-};
-
-/** `value` to `figures` figures in plain digits with a true minus; very large and small ones as 1.5 × 10^9. */
-export function plainNumber(value: number, figures: number): string {
-  const size = Math.abs(value);
-  const minus = value < 0 ? '−' : '';
-  if (size === 0) return '0';
-  if (size >= 1e7 || size < 1e-4) {
-    const [mantissa, power] = size.toExponential(figures - 1).split('e') as [string, string];
-    return `${minus}${mantissa} × 10^${Number(power)}`.replace('^-', '^−');
-  }
-  const places = Math.min(12, Math.max(0, figures - 1 - Math.floor(Math.log10(Number(size.toPrecision(figures))))));
-  const [whole, part = ''] = Number(size.toPrecision(figures)).toFixed(places).split('.') as [string, string?];
-  return minus + grouped(whole, part);
 }

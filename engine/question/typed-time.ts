@@ -1,4 +1,5 @@
-import { type NumberFault, plainNumber, scanNumber } from './typed-number.ts';
+import { plainNumber } from './figures.ts';
+import { type NumberFault, scanNumber } from './typed-number.ts';
 import { unitOf } from './units.ts';
 import { unitSpace } from './words.ts';
 

@@ -41,8 +41,8 @@ export interface NumberAnswer {
   readonly tolerance: Tolerance;
   /** Significant figures asked for: 3, or 2 for an estimate. */
   readonly figures: number;
-  /** What 1 % is taken of when a mistake is matched: the answer itself, for a temperature the rise [SI]. */
-  readonly span: number;
+  /** What 1 % is taken of when a mistake is matched, where that is not the mistake's own value: for a temperature the rise [K]. */
+  readonly span?: number;
   /** The answer in words: '62 °C', with °F beside it in `na`. */
   readonly text: string;
 }
@@ -54,8 +54,6 @@ export interface WrongValue {
   readonly value: number;
   /** Where the slip gives another value in another unit (63 % of a °F figure), the one unit this value belongs to. */
   readonly onlyIn?: string;
-  /** The unit in which the slip does not give this value, because another entry holds it. */
-  readonly notIn?: string;
   /** What that answer would be true of. */
   readonly trueOf: string;
   /** Why not here, where the record's own words are not close enough. */
@@ -151,7 +149,7 @@ export interface Feedback {
   readonly verdict: Verdict;
   /** Full marks are 1; null when the answer was handed back and does not count as a try. */
   readonly marks: 0 | 1 | null;
-  /** One line: 'Not yet: 82 °C is where it settles'. */
+  /** One line: 'Not yet: 82 °C is where it settles.' */
   readonly headline: string;
   /** How the text was read: 'read as 20.8 A', '20.8 of what?'. */
   readonly readAs: string;
@@ -159,6 +157,8 @@ export interface Feedback {
   readonly tags: readonly MisconceptionId[];
   /** The slip, when exactly one fits. */
   readonly misconception?: { readonly id: MisconceptionId; readonly thinks: string };
+  /** What is right about an answer that is not right yet. */
+  readonly good?: string;
   /** What the answer is true of. */
   readonly trueOf?: string;
   /** Why it is not so here; for an answer handed back, what is missing. */
@@ -172,10 +172,12 @@ export interface Feedback {
 }
 
 /** What a template's `build` returns: a question without what the template itself knows. */
-export type Built = BuiltOf<Question>;
-type BuiltOf<Q> = Q extends Question
-  ? Omit<Q, 'ref' | 'lesson' | 'difficulty' | 'objectives' | 'fallback' | 'title'>
-  : never;
+export type Built = BuiltNumber | BuiltRead;
+type OfTemplate = 'ref' | 'lesson' | 'difficulty' | 'objectives' | 'fallback' | 'title';
+/** A number question without what its template knows. */
+export type BuiltNumber = Omit<NumberQuestion, OfTemplate>;
+/** A reading question without what its template knows. */
+export type BuiltRead = Omit<ReadQuestion, OfTemplate>;
 
 /** How a template is written. `C` is its case: plain data, drawn, from which everything else follows. */
 export interface TemplateSpec<C> {

@@ -57,7 +57,12 @@ function unit(symbol: string, kind: AnswerKind, factor: number, spellings: reado
   }
 }
 
-const prefixes: readonly (readonly [string, number, readonly string[], readonly string[]])[] = [
+const prefixes: readonly (readonly [
+  symbol: string,
+  factor: number,
+  others: readonly string[],
+  names: readonly string[],
+])[] = [
   ['', 1, [], ['']],
   ['m', 1e-3, [], ['milli']],
   ['k', 1e3, ['K'], ['kilo']],
@@ -66,29 +71,32 @@ const prefixes: readonly (readonly [string, number, readonly string[], readonly 
   ['n', 1e-9, [], ['nano']],
 ];
 
-/** A unit with its decimal prefixes: symbols for the short form, words for the long one. */
-function scaled(base: string, kind: AnswerKind, symbols: readonly string[], names: readonly string[], tail = ''): void {
-  for (const [prefix, factor, others, words] of prefixes) {
-    const short = [prefix, ...others].flatMap((p) => [base, ...symbols].map((s) => p + s + tail));
-    const long = words.flatMap((w) => names.map((name) => w + name + tail));
-    unit(prefix + base + tail, kind, factor, [...short, ...long]);
+/** A unit with its decimal prefixes: symbols for the short form, names for the long one, each with every tail; the first tail is shown. */
+function scaled(
+  base: string,
+  kind: AnswerKind,
+  symbols: readonly string[],
+  names: readonly string[],
+  tails: readonly string[] = [''],
+): void {
+  for (const [prefix, factor, others, longPrefixes] of prefixes) {
+    const short = [prefix, ...others].flatMap((p) => [base, ...symbols].map((s) => p + s));
+    const long = longPrefixes.flatMap((p) => names.map((name) => p + name));
+    const spellings = [...short, ...long].flatMap((head) => tails.map((tail) => head + tail));
+    unit(prefix + base + tails[0], kind, factor, spellings);
   }
 }
 
-const ohmNames = ['ohm', 'ohms'];
+const ohms = ['ohm', 'ohms'];
+const watts = ['watt', 'watts'];
+const eachMetre = ['/m', '/metre', '/meter'];
 scaled('A', 'current', ['a', 'amp', 'amps'], ['amp', 'amps', 'ampere', 'amperes']);
 scaled('V', 'voltage', ['v'], ['volt', 'volts']);
-scaled('W', 'power', ['w'], ['watt', 'watts']);
-scaled('Ω', 'resistance', ['ω', 'R', 'ohm', 'ohms', 'Ohm', 'Ohms'], ohmNames);
+scaled('W', 'power', ['w'], watts);
+scaled('W', 'heat per metre', ['w'], watts, eachMetre);
+scaled('Ω', 'resistance', ['ω', 'R', 'Ohm', 'Ohms', ...ohms], ohms);
+scaled('Ω', 'resistance per metre', ['ω', ...ohms], ohms, eachMetre);
 scaled('J', 'energy', ['j'], ['joule', 'joules']);
-for (const [tail, symbol] of [
-  ['/m', '/m'],
-  ['/metre', '/m'],
-  ['/meter', '/m'],
-] as const) {
-  scaled('W', 'heat per metre', ['w'], ['watt', 'watts'], tail);
-  scaled('Ω', 'resistance per metre', ['ω', 'ohm', 'ohms'], ohmNames, symbol === tail ? tail : tail);
-}
 const ohmSpellings = (head: string, tails: readonly string[]) =>
   ['Ω', 'ω', 'ohm', 'ohms'].flatMap((name) => tails.map((tail) => `${head}${name}/${tail}`));
 unit('Ω/km', 'resistance per metre', 1e-3, ohmSpellings('', ['km', 'kilometre', 'kilometer', '1000m']));
@@ -142,7 +150,7 @@ unit('', 'ratio', 1, ['times', '×', 'x', 'fold']);
 /** The unit of a spelling, or undefined. Spaces and full stops in it do not matter; case only where two units differ by it. */
 export function unitOf(typed: string): Unit | undefined {
   const key = typed
-    .replace(/ ?\bper\b ?(?!cent)/i, '/')
+    .replace(/ ?\bper\b(?! ?cent) ?/i, '/')
     .replace(/[ .]/g, '')
     .replace(/²/g, '2');
   return exact.get(key) ?? folded.get(key.toLowerCase()) ?? undefined;

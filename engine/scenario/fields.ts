@@ -4,9 +4,18 @@ import * as v from 'valibot';
 
 const shown = (input: unknown): string => {
   if (input === undefined) return 'is missing';
-  const text = JSON.stringify(input) ?? String(input);
+  const text = written(input);
   return `is ${text.length > 60 ? `${text.slice(0, 57)}…` : text}`;
 };
+
+/** As JSON; a word for what has no JSON, or is nested too deep for it. */
+function written(input: unknown): string {
+  try {
+    return JSON.stringify(input) ?? typeof input;
+  } catch {
+    return typeof input === 'bigint' ? `${input}n` : 'not plain data';
+  }
+}
 
 /** A finite number from `least` to `most`, both allowed, in `unit`. */
 export function amount(least: number, most: number, unit = '') {

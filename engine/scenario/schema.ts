@@ -49,7 +49,15 @@ const conductor = {
   /** 'straight' is the standards' line; 'curved' adds the metal's measured curvature. */
   law: v.optional(word(['straight', 'curved'] as const)),
   class: v.optional(word([1, 2, 5, 6] as const)),
-  strands: v.optional(record({ count: count(1, 5000), diameter_mm: amount(0.01, 20, 'mm') })),
+  strands: v.optional(
+    v.pipe(
+      record({ count: count(1, 5000), diameter_mm: amount(0.01, 20, 'mm') }),
+      v.check(
+        ({ count, diameter_mm }) => (count * Math.PI * diameter_mm ** 2) / 4 <= 1000,
+        'hold more than 1000 mm² of metal together',
+      ),
+    ),
+  ),
   area_mm2: v.optional(amount(0.01, 1000, 'mm²')),
   bundle_mm: v.optional(amount(0.05, 100, 'mm')),
   R20_ohmPerKm: v.optional(amount(1e-3, 1e5, 'Ω/km')),

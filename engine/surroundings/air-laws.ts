@@ -1,4 +1,5 @@
-import { film, nusseltChurchillBernstein, nusseltChurchillChu, nusseltKuehnGoldstein } from './convection.ts';
+import { airConductivity, airDensity, airSpecificHeat, airViscosity } from '../material/air.ts';
+import { film, gravity, nusseltChurchillBernstein, nusseltChurchillChu, nusseltKuehnGoldstein } from './convection.ts';
 import { type SurfaceLaw, stefanBoltzmann } from './law.ts';
 
 /** A surface that sheds heat into air: what its convection and its radiation need. */
@@ -19,18 +20,42 @@ export type Correlation = 'kuehnGoldstein' | 'churchillChu';
 /** Below this speed [m/s] a draught counts as still air. */
 export const stillBelow = 0.01;
 
-/** Still air round one horizontal cable: q = P (Nu k/D (Ts − Ta) + ε σ (Ts⁴ − Ta⁴)). */
-export function stillAir({ diameter, perimeter, emissivity, Ta }: Shedding, correlation: Correlation): SurfaceLaw {
-  const nusselt = correlation === 'churchillChu' ? nusseltChurchillChu : nusseltKuehnGoldstein;
+/**
+ * Still air round one horizontal cable: q = P (Nu k/D (Ts − Ta) + ε σ (Ts⁴ − Ta⁴)). The solver asks for it many times in a
+ * run, so the usual correlation is written out on plain numbers and makes no objects; a test holds it to `film` and
+ * `nusseltKuehnGoldstein`.
+ */
+export function stillAir(shedding: Shedding, correlation: Correlation): SurfaceLaw {
+  if (correlation === 'churchillChu') return withFilm(shedding, nusseltChurchillChu);
+  const { diameter, perimeter, emissivity, Ta } = shedding;
   const radiation = emissivity * stefanBoltzmann * perimeter;
   const Ta4 = Ta ** 4;
   const share = perimeter / diameter;
+  // Ra = g |ΔT| D³ ρ² cp/(Tf μ k) with ρ = p/(R Tf)
+  const rayleigh = gravity * diameter ** 3 * airSpecificHeat * airDensity(1) ** 2;
+  return (T) => {
+    const rise = T - Ta;
+    if (rise === 0) return 0;
+    const Tf = (T + Ta) / 2;
+    const mu = airViscosity(Tf);
+    const k = airConductivity(Tf);
+    const Ra = (rayleigh * Math.abs(rise)) / (Tf * Tf * Tf * mu * k);
+    const Nu = nusseltKuehnGoldstein(Ra, (mu * airSpecificHeat) / k);
+    const T2 = T * T;
+    return share * Nu * k * rise + radiation * (T2 * T2 - Ta4);
+  };
+}
+
+function withFilm(
+  { diameter, perimeter, emissivity, Ta }: Shedding,
+  nusselt: (Ra: number, Pr: number) => number,
+): SurfaceLaw {
+  const radiation = emissivity * stefanBoltzmann * perimeter;
   return (T) => {
     const rise = T - Ta;
     if (rise === 0) return 0;
     const { Ra, Pr, k } = film(diameter, T, Ta);
-    const T2 = T * T;
-    return share * nusselt(Ra, Pr) * k * rise + radiation * (T2 * T2 - Ta4);
+    return (perimeter / diameter) * nusselt(Ra, Pr) * k * rise + radiation * (T ** 4 - Ta ** 4);
   };
 }
 

@@ -1,7 +1,7 @@
-import { airConductivity, airDensity, airViscosity } from '../material/air.ts';
+import { airConductivity, airDensity, airSpecificHeat, airViscosity } from '../material/air.ts';
 
-const g = 9.80665;
-const cp = 1007;
+/** Standard acceleration of gravity [m/s²], exact by definition. */
+export const gravity = 9.80665;
 
 /** The film state that convection correlations share. */
 interface Film {
@@ -18,8 +18,8 @@ export function film(D: number, Ts: number, Ta: number): Film {
   const rho = airDensity(Tf);
   const mu = airViscosity(Tf);
   const nu = mu / rho;
-  const Ra = (g * Math.abs(Ts - Ta) * D * D * D * rho * cp) / (Tf * nu * k);
-  return { Ra, Pr: (mu * cp) / k, k, nu };
+  const Ra = (gravity * Math.abs(Ts - Ta) * D * D * D * rho * airSpecificHeat) / (Tf * nu * k);
+  return { Ra, Pr: (mu * airSpecificHeat) / k, k, nu };
 }
 
 /**

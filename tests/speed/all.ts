@@ -1,0 +1,6 @@
+// `npm run speed`: every speed figure, each beside a baseline of the same run. Nothing here passes or fails.
+import { cordHour } from './cord-hour.ts';
+import { ratings } from './ratings.ts';
+
+cordHour();
+ratings();
