@@ -9,6 +9,8 @@ import { conductorResistance, type ThermalCase } from './thermal-case.ts';
 export const usualCells = 24;
 /** Greatest error estimate of one step [K] where a scenario does not say. */
 export const usualTolerance = 0.03;
+/** How much more careful a run is whose supply switches at a temperature: a slow approach turns millikelvins into seconds. */
+const switchCare = 20;
 /** Steps after which a run is given up; no case of the schema's range comes near it. */
 const mostSteps = 2_000_000;
 const safety = 0.9;
@@ -86,9 +88,11 @@ export function lastCell(of: ThermalCase): number {
  * @param cells,tolerance where they differ from the scenario's or the usual ones
  */
 export function marchOf(of: ThermalCase, greatestCurrent: number, cells?: number, tolerance?: number): March {
+  const switches = of.scenario.supply.some((step) => step.until !== undefined);
   const asked = cells ?? of.scenario.run?.cells ?? usualCells;
-  const wanted = heatingRate(of, greatestCurrent) > severeHeating ? Math.round(asked * severeCells) : asked;
-  const allowed = tolerance ?? of.scenario.run?.tolerance_K ?? usualTolerance;
+  const finer = heatingRate(of, greatestCurrent) > severeHeating ? severeCells : switches ? 2 : 1;
+  const wanted = Math.round(asked * finer);
+  const allowed = (tolerance ?? of.scenario.run?.tolerance_K ?? usualTolerance) / (switches ? switchCare : 1);
   const cableRings = of.rings.length - of.outside.rings.length;
   const first = firstCell(of, greatestCurrent);
   const mesh = meshOf(of.rings, of.conductorCapacity, cableRings, wanted, first, of.equivalentRadius, lastCell(of));

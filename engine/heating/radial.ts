@@ -24,7 +24,7 @@ export interface Radial {
 
 /**
  * The heat equation of a mesh, M y' = f(y): conduction between nodes, heat made in node 0, heat shed from the last.
- * The interior is linear; the two ends enter by their slopes, taken by guarded differences. Nothing is allocated in a step.
+ * The interior is linear; the two ends enter by their slopes, taken by guarded differences. No array or object is made in a step.
  */
 export function radialOf(mesh: Mesh, flow: SurfaceLaw, start: Float64Array): Radial {
   const n = mesh.r.length;
@@ -119,6 +119,17 @@ export function radialOf(mesh: Mesh, flow: SurfaceLaw, start: Float64Array): Rad
     lost[k] = step * gamma * (shed + slopeFlow * (out[last] as number) + cl);
   }
 
+  /** Σ c_kj/h of an account's stages so far. */
+  function carried(v: Float64Array, k1: number, k2: number, k3: number, k4: number, k5: number): number {
+    return (
+      k1 * (v[1] as number) +
+      k2 * (v[2] as number) +
+      k3 * (v[3] as number) +
+      k4 * (v[4] as number) +
+      k5 * (v[5] as number)
+    );
+  }
+
   function attempt(h: number): number {
     step = h;
     const ih = 1 / h;
@@ -129,16 +140,13 @@ export function radialOf(mesh: Mesh, flow: SurfaceLaw, start: Float64Array): Rad
       carry[i] = 0;
     }
     stage(u1, 1, 0, 0);
-    const m = made as ArrayLike<number> as Record<number, number>;
-    const s = lost as ArrayLike<number> as Record<number, number>;
-    const of = (v: Record<number, number>, k: number) => v[k] as number;
     const c21 = c.c21 * ih;
     for (let i = 0; i < n; i++) {
       const p = u1[i] as number;
       arg[i] = (y[i] as number) + a.a21 * p;
       carry[i] = c21 * p;
     }
-    stage(u2, 2, c21 * of(m, 1), c21 * of(s, 1));
+    stage(u2, 2, carried(made, c21, 0, 0, 0, 0), carried(lost, c21, 0, 0, 0, 0));
     const c31 = c.c31 * ih;
     const c32 = c.c32 * ih;
     for (let i = 0; i < n; i++) {
@@ -147,7 +155,7 @@ export function radialOf(mesh: Mesh, flow: SurfaceLaw, start: Float64Array): Rad
       arg[i] = (y[i] as number) + a.a31 * p + a.a32 * q;
       carry[i] = c31 * p + c32 * q;
     }
-    stage(u3, 3, c31 * of(m, 1) + c32 * of(m, 2), c31 * of(s, 1) + c32 * of(s, 2));
+    stage(u3, 3, carried(made, c31, c32, 0, 0, 0), carried(lost, c31, c32, 0, 0, 0));
     const c41 = c.c41 * ih;
     const c42 = c.c42 * ih;
     const c43 = c.c43 * ih;
@@ -158,7 +166,7 @@ export function radialOf(mesh: Mesh, flow: SurfaceLaw, start: Float64Array): Rad
       arg[i] = (y[i] as number) + a.a41 * p + a.a42 * q + a.a43 * r;
       carry[i] = c41 * p + c42 * q + c43 * r;
     }
-    stage(u4, 4, c41 * of(m, 1) + c42 * of(m, 2) + c43 * of(m, 3), c41 * of(s, 1) + c42 * of(s, 2) + c43 * of(s, 3));
+    stage(u4, 4, carried(made, c41, c42, c43, 0, 0), carried(lost, c41, c42, c43, 0, 0));
     const c51 = c.c51 * ih;
     const c52 = c.c52 * ih;
     const c53 = c.c53 * ih;
@@ -171,12 +179,7 @@ export function radialOf(mesh: Mesh, flow: SurfaceLaw, start: Float64Array): Rad
       arg[i] = (y[i] as number) + a.a51 * p + a.a52 * q + a.a53 * r + a.a54 * t;
       carry[i] = c51 * p + c52 * q + c53 * r + c54 * t;
     }
-    stage(
-      u5,
-      5,
-      c51 * of(m, 1) + c52 * of(m, 2) + c53 * of(m, 3) + c54 * of(m, 4),
-      c51 * of(s, 1) + c52 * of(s, 2) + c53 * of(s, 3) + c54 * of(s, 4),
-    );
+    stage(u5, 5, carried(made, c51, c52, c53, c54, 0), carried(lost, c51, c52, c53, c54, 0));
     const c61 = c.c61 * ih;
     const c62 = c.c62 * ih;
     const c63 = c.c63 * ih;
@@ -188,12 +191,7 @@ export function radialOf(mesh: Mesh, flow: SurfaceLaw, start: Float64Array): Rad
       carry[i] =
         c61 * (u1[i] as number) + c62 * (u2[i] as number) + c63 * (u3[i] as number) + c64 * (u4[i] as number) + c65 * e;
     }
-    stage(
-      u6,
-      6,
-      c61 * of(m, 1) + c62 * of(m, 2) + c63 * of(m, 3) + c64 * of(m, 4) + c65 * of(m, 5),
-      c61 * of(s, 1) + c62 * of(s, 2) + c63 * of(s, 3) + c64 * of(s, 4) + c65 * of(s, 5),
-    );
+    stage(u6, 6, carried(made, c61, c62, c63, c64, c65), carried(lost, c61, c62, c63, c64, c65));
     let worst = 0;
     for (let i = 0; i < n; i++) {
       const error = u6[i] as number;

@@ -57,18 +57,56 @@ export function steadyState(of: ThermalCase, supply: Supply, T0 = of.T0): Steady
   const atStart = surplus(start);
   const rising = atStart > 0;
   const far = rising ? melt : Math.min(of.Ta, start);
+  const sign = rising ? 1 : -1;
+  let before = start;
+  let fBefore = atStart;
   let a = start;
   let fa = atStart;
   for (let i = 1; i <= samples && fa !== 0; i++) {
     const b = start + (far - start) * (i / samples) ** 2;
     const fb = surplus(b);
     if (fb === 0 || fb > 0 !== fa > 0) return settled(of, supply, bracketedRoot(surplus, a, fa, b, fb));
+    // the surplus has a least value here: just below a threshold two roots lie between two samples
+    if (sign * fa < sign * fBefore && sign * fa <= sign * fb) {
+      const c = dip((T) => sign * surplus(T), before, b);
+      const fc = surplus(c);
+      if (fc > 0 !== fBefore > 0) return settled(of, supply, bracketedRoot(surplus, before, fBefore, c, fc));
+    }
+    before = a;
+    fBefore = fa;
     a = b;
     fa = fb;
   }
   if (rising)
     return { kind: 'no steady state', reason: supply.possible(melt) ? 'melts first' : 'supply has no solution' };
   return settled(of, supply, fa === 0 ? a : far);
+}
+
+const golden = (Math.sqrt(5) - 1) / 2;
+
+/** Where `f` first falls to 0 or below while its least value between `a` and `b` is closed in on, or that least value's place, to 1e-3 K. */
+function dip(f: (x: number) => number, a: number, b: number): number {
+  let [low, high] = [Math.min(a, b), Math.max(a, b)];
+  let c = high - golden * (high - low);
+  let d = low + golden * (high - low);
+  let fc = f(c);
+  let fd = f(d);
+  while (high - low > 1e-3 && fc > 0 && fd > 0) {
+    if (fc < fd) {
+      high = d;
+      d = c;
+      fd = fc;
+      c = high - golden * (high - low);
+      fc = f(c);
+    } else {
+      low = c;
+      c = d;
+      fc = fd;
+      d = low + golden * (high - low);
+      fd = f(d);
+    }
+  }
+  return fc < fd ? c : d;
 }
 
 function settled(of: ThermalCase, supply: Supply, T: number): Steady {

@@ -13,6 +13,8 @@ export interface Amount {
   readonly figures: number;
   /** Worth of one unit in the last place typed [SI]. */
   readonly place: number;
+  /** The amount as we write it: '20.8 A'. */
+  readonly told: string;
   /** 'read as 20.8 A'. */
   readonly readAs: string;
 }
@@ -78,12 +80,13 @@ function asKind(number: TypedNumber, unit: Unit, expected: AnswerKind): AnswerRe
 }
 
 function amountOf({ value, figures, place, shown }: NumberReading, { symbol, factor, offset }: Unit): Amount {
-  const space = symbol === '' ? '' : unitSpace;
+  const told = symbol === '' ? shown : shown + unitSpace + symbol;
   return {
     value: value * factor + offset,
     figures,
     place: place * factor,
-    readAs: `read as ${shown}${space}${symbol}`,
+    told,
+    readAs: `read as ${told}`,
   };
 }
 
@@ -98,10 +101,11 @@ function gaugeNumber(text: string, expected: AnswerKind): AnswerReading {
   const number = /^(\d{1,2}) ?(?:awg|ga|gauge)?$/i.exec(text)?.[1];
   if (number === undefined) return unreadable(`The gauge ‘${short(text)}’ was not understood. Write it like 12 AWG.`);
   const value = Number(number);
-  const readAs = `read as ${value}${unitSpace}AWG`;
+  const told = `${value}${unitSpace}AWG`;
+  const readAs = `read as ${told}`;
   const unit: Unit = { symbol: 'AWG', kind: 'gauge', factor: 1, offset: 0 };
   if (expected !== 'gauge') return wrongKind(readAs, unit, expected);
-  return { status: 'read', value, figures: number.length, place: 1, readAs, unit: 'AWG' };
+  return { status: 'read', value, figures: number.length, place: 1, told, readAs, unit: 'AWG' };
 }
 
 function wrongKind(readAs: string, unit: Unit, expected: AnswerKind): AnswerReading {

@@ -102,10 +102,11 @@ function saidNotYet(question: Numeric, reading: Read): Feedback {
   } as const;
   if (!said) return { ...base, headline: 'Not yet', ...unitSlip(answer, reading) };
   const { thinks, whyNot } = misconceptions[said.id];
+  const trueOf = `${reading.told} ${said.trueOf}`;
   return {
     ...base,
-    headline: `Not yet: ${said.trueOf}`,
-    trueOf: said.trueOf,
+    headline: `Not yet: ${trueOf}`,
+    trueOf,
     whyNot: said.whyNot ?? whyNot,
     notice: said.ask,
     ...(slips.length === 1 ? { misconception: { id: said.id, thinks } } : {}),

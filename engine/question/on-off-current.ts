@@ -68,7 +68,7 @@ function wrongOf({ I_A, on_s, period_s }: Case): WrongValue[] {
     {
       id: 'M47',
       value: (I_A * on_s) / period_s,
-      trueOf: 'that is the average of the current itself.',
+      trueOf: 'is the average of the current itself.',
       ask: 'At twice the current, how many times the heat is made in one second?',
     },
   ];

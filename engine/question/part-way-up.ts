@@ -102,15 +102,15 @@ function wrongOf({ ambient_degC }: Case, { end_degC, part }: Facts): WrongValue[
   const rise = end_degC - ambient_degC;
   const [endF, startF] = [Math.round(fahrenheit(kelvin(end_degC))), Math.round(fahrenheit(kelvin(ambient_degC)))];
   const done = {
-    trueOf: 'that is where the cord settles in the end.',
+    trueOf: 'is where the cord settles in the end.',
     ask: 'How much of the rise is still to come after one time constant?',
   };
   const ofTemperature = {
-    trueOf: 'that would fit a cord that started at zero degrees.',
+    trueOf: 'would fit a cord that started at zero degrees.',
     ask: 'By that rule, how hot is the cord before the current is switched on?',
   };
   const riseOnly = {
-    trueOf: 'that is how far the cord has risen.',
+    trueOf: 'is the rise alone, told as a temperature.',
     ask: `The cord was at ${ambient_degC}\u00A0°C before any current flowed. Can it be cooler now?`,
   };
   return [

@@ -62,13 +62,13 @@ function wrongOf(drawn: Case, answer: NumberAnswer): WrongValue[] {
   const atOnce: WrongValue = {
     id: 'M19',
     value: 0,
-    trueOf: 'at that moment the cord is as cool as the air round it.',
+    trueOf: 'is when the cord is still as cool as the air.',
     ask: 'What does the curve read at the very start?',
   };
   const noLoss: WrongValue = {
     id: 'M18',
     value: timeWithoutLoss(buildCase(scenarioOf(drawn, cord)), drawn.I_A, kelvin(drawn.level_degC)),
-    trueOf: 'that fits a cord that sheds no heat at all.',
+    trueOf: 'would fit a cord that sheds no heat at all.',
     ask: 'Lay a ruler along the start of the curve. Does the curve stay on it?',
   };
   return staysApart(answer, [noLoss]) ? [atOnce, noLoss] : [atOnce];

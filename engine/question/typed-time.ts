@@ -9,6 +9,7 @@ export interface PartsReading {
   readonly value: number;
   readonly figures: number;
   readonly place: number;
+  readonly told: string;
   readonly readAs: string;
 }
 
@@ -52,7 +53,8 @@ function summed(kind: 'time' | 'length', parts: readonly Part[]): PartsReading {
         .replace(/\.$/, '')}${unitSpace}${unit}`,
   );
   const figures = value === 0 ? 1 : Math.max(1, Math.floor(Math.log10(value / place) + 1e-9) + 1);
-  return { kind, value, figures, place, readAs: `read as ${words.join(' ')}` };
+  const text = words.join(' ');
+  return { kind, value, figures, place, told: text, readAs: `read as ${text}` };
 }
 
 const order = ['h', 'min', 's'];

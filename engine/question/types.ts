@@ -54,7 +54,7 @@ export interface WrongValue {
   readonly value: number;
   /** Where the slip gives another value in another unit (63 % of a °F figure), the one unit this value belongs to. */
   readonly onlyIn?: string;
-  /** What that answer would be true of. */
+  /** What that answer is true of, to follow the amount typed: 'is where the cord settles in the end.' */
   readonly trueOf: string;
   /** Why not here, where the record's own words are not close enough. */
   readonly whyNot?: string;
@@ -159,7 +159,7 @@ export interface Feedback {
   readonly misconception?: { readonly id: MisconceptionId; readonly thinks: string };
   /** What is right about an answer that is not right yet. */
   readonly good?: string;
-  /** What the answer is true of. */
+  /** What the answer is true of: '82 °C is where the cord settles in the end.' */
   readonly trueOf?: string;
   /** Why it is not so here; for an answer handed back, what is missing. */
   readonly whyNot?: string;
