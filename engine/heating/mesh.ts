@@ -30,17 +30,19 @@ interface Run {
 }
 
 const fewest = 3;
+const fewestInside = 10; // in the ring on the conductor, where what happens fast happens
 const finerBy = 8; // cells of each halving towards an end
 const mostHalvings = 20;
 
-/** Cells for each ring in proportion to ln(r1/r0), at least three, `cells` in all where that is possible. */
+/** Cells for each ring in proportion to ln(r1/r0), at least three, ten in the innermost; `cells` in all where that is possible. */
 function shares(rings: readonly Ring[], cells: number): number[] {
   const widths = rings.map(({ r0, r1 }) => Math.log(r1 / r0));
   const total = widths.reduce((a, b) => a + b, 0);
-  const counts = widths.map((width) => Math.max(fewest, Math.round((cells * width) / total)));
+  const least = (i: number) => (i === 0 ? Math.min(fewestInside, cells) : fewest);
+  const counts = widths.map((width, i) => Math.max(least(i), Math.round((cells * width) / total)));
   const widest = widths.indexOf(Math.max(...widths));
   const over = counts.reduce((a, b) => a + b, 0) - cells;
-  counts[widest] = Math.max(fewest, (counts[widest] as number) - over);
+  counts[widest] = Math.max(least(widest), (counts[widest] as number) - over);
   return counts;
 }
 

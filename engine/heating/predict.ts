@@ -68,7 +68,7 @@ export function predict(scenario: Scenario, options: RunOptions = {}): Predictio
     scenario,
     thermal,
     run,
-    steady: steadyState(thermal, supplyOf(thermal, last), thermal.T0),
+    steady: steadyState(thermal, supplyOf(thermal, last), curves.conductor[end] as number),
     ratings: thermal.limits.map((limit) => ({ limit, T: limit.low, I: ratingAt(thermal, limit.low, limit.place) })),
     rating: T70 === null ? null : ratingAt(thermal, T70),
     threshold: threshold(thermal),

@@ -3,11 +3,11 @@ import { celsius } from '../quantity.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { type Cord, cordOf, cordsOf, overloadCaution, ratingNote } from './cast.ts';
 import { cycling, heldCurrent, settlesAt } from './experiment.ts';
-import { amount, given, plainNumber, temperatureText, timeText } from './figures.ts';
+import { amount, given, plainNumber, riseText, temperatureText, timeText } from './figures.ts';
 import { isWithin, staysApart } from './guard.ts';
 import type { Random } from './random.ts';
 import { defineTemplate } from './template.ts';
-import type { BuiltNumber, NumberAnswer, Practice, WrongValue } from './types.ts';
+import type { BuiltNumber, NumberAnswer, Practice, TemplateSpec, WrongValue } from './types.ts';
 import { formula, quantity, words } from './words.ts';
 
 // Q29: the steady current that warms a cord as much as a short on and off cycle does.
@@ -25,10 +25,13 @@ const loads = [
   'A heat sealer in a bakery',
   'A stage winch in a theatre workshop',
   'A steam press in a laundry',
-  'A stapler compressor in a joinery',
+  'An air compressor in a joinery',
   'A water pump on a farm',
   'A hoist in a boatyard',
 ];
+
+/** Begun at the steady state of the equal current, the cycle repeats itself well before this many. */
+const cyclesToSettle = 6;
 
 function drawnCase(random: Random, practice: Practice): Case | null {
   const cord = random.pick(cordsOf(practice));
@@ -49,10 +52,12 @@ function drawnCase(random: Random, practice: Practice): Case | null {
 function isClear(drawn: Case, cord: Cord): boolean {
   const answer = answerOf(drawn);
   const settled = settlesAt(buildCase(steadyTwin(drawn, cord)));
-  const hot = settled === null || celsius(settled) > 100;
+  if (settled === null || celsius(settled) > 100) return false;
   const told = [drawn.I_A, drawn.on_s, drawn.period_s - drawn.on_s];
   const given = told.some((number) => isWithin(answer.tolerance, answer.value, number));
-  return !hot && !given && staysApart(answer, wrongOf(drawn));
+  if (given || !staysApart(answer, wrongOf(drawn))) return false;
+  const { mean } = cycling(cycleOf(drawn, cord), answer.value, cyclesToSettle);
+  return Math.abs(mean - settled) < 1;
 }
 
 const equalCurrent = ({ I_A, on_s, period_s }: Case) => I_A * Math.sqrt(on_s / period_s);
@@ -94,19 +99,21 @@ function steadyTwin(drawn: Case, cord: Cord): Scenario {
 
 function solutionOf(drawn: Case, cord: Cord, answer: NumberAnswer, practice: Practice) {
   const share = drawn.on_s / drawn.period_s;
-  const { mean, peak } = cycling(cycleOf(drawn, cord), answer.value, 6);
-  const settled = settlesAt(buildCase(steadyTwin(drawn, cord))) as number;
-  const law = formula(String.raw`I_\mathrm{eq} = I\sqrt{D}`, 'I equal is I times the square root of D');
+  const { mean, peak } = cycling(cycleOf(drawn, cord), answer.value, cyclesToSettle);
   const told = (T: number) => quantity(temperatureText(celsius(T), practice));
+  const I = quantity(given(drawn.I_A, 'A'));
   return [
     words`It is on for ${quantity(given(drawn.on_s, 's'))} in every ${quantity(given(drawn.period_s, 's'))}, so the on-share D is ${plainNumber(share, 3)}.`,
-    words`Heat goes with current squared. Averaged over the cycle it is D times the heat at ${quantity(given(drawn.I_A, 'A'))}.`,
-    words`The steady current with that heat is ${law}: ${quantity(given(drawn.I_A, 'A'))} times ${plainNumber(Math.sqrt(share), 3)} is ${quantity(answer.text)}.`,
-    words`The engine runs both. The cycle ends at ${told(mean)} on average, the steady current at ${told(settled)}.`,
+    words`Heat goes with current squared. Averaged over the cycle it is D times the heat at ${I}.`,
+    words`The root of D is ${plainNumber(Math.sqrt(share), 3)}. That part of ${I} is ${quantity(answer.text)}.`,
+    words`${law}`,
+    words`The engine runs both. They end within ${quantity(riseText(1))} of each other, the cycle at ${told(mean)} on average.`,
     words`Check the peak as well: in the cycle the conductor reaches ${told(peak)}.`,
     words`${ratingNote(cord)}`,
   ];
 }
+
+const law = formula(String.raw`I_\mathrm{eq} = I\sqrt{D}`, 'I equal is I times the square root of D.');
 
 function built(drawn: Case, practice: Practice): BuiltNumber {
   const cord = cordOf(drawn.cord);
@@ -138,8 +145,8 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
   };
 }
 
-/** Q29: the steady current equal in heat to a short on and off cycle. */
-export const onOffCurrent = defineTemplate<Case>({
+/** How Q29 is drawn and built. */
+export const onOffCurrentSpec: TemplateSpec<Case> = {
   id: 'Q29',
   version: 1,
   lesson: '2.2',
@@ -155,4 +162,7 @@ export const onOffCurrent = defineTemplate<Case>({
     na: [{ cord: 'A16', load: 'A hoist in a boatyard', ambient_degC: 20, I_A: 18, on_s: 12, period_s: 40 }],
   },
   build: built,
-});
+};
+
+/** Q29: the steady current equal in heat to a short on and off cycle. */
+export const onOffCurrent = defineTemplate(onOffCurrentSpec);

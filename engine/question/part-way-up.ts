@@ -7,7 +7,7 @@ import { given, percentText, plainNumber, riseText, rounded, temperatureText, ti
 import { isWithin, staysApart } from './guard.ts';
 import type { Random } from './random.ts';
 import { defineTemplate } from './template.ts';
-import type { BuiltNumber, NumberAnswer, Practice, WrongValue } from './types.ts';
+import type { BuiltNumber, NumberAnswer, Practice, TemplateSpec, WrongValue } from './types.ts';
 import { formula, quantity, words } from './words.ts';
 
 // Q28: the temperature at a time, from where the cord settles and its time to 63 %.
@@ -124,20 +124,23 @@ function wrongOf({ ambient_degC }: Case, { end_degC, part }: Facts): WrongValue[
 
 function solutionOf(drawn: Case, { cord, end_degC, tau, part }: Facts, answer: NumberAnswer, practice: Practice) {
   const rise = end_degC - drawn.ambient_degC;
-  const estimate = temperatureText(drawn.ambient_degC + part * rise, practice);
-  const ratio = plainNumber(drawn.t_s / tau, 2);
-  const law = formula(
-    String.raw`\theta(t) = \theta_\mathrm{a} + \Delta\theta\,(1 - e^{-t/\tau})`,
-    'theta at t is theta a plus delta theta times one minus e to the minus t over tau',
-  );
+  const told = (T_degC: number) => quantity(temperatureText(T_degC, practice));
+  const ratio = drawn.t_s === tau ? 'itself' : `times ${plainNumber(drawn.t_s / tau, 2)}`;
+  const made = quantity(percentText(part));
   return [
-    words`The whole rise is from ${quantity(temperatureText(drawn.ambient_degC, practice))} to ${quantity(temperatureText(end_degC, practice))}, so ${quantity(riseText(rise))}.`,
-    words`The time asked for is ${ratio} times the time to 63\u00A0%. By then ${quantity(percentText(part))} of the rise is made: ${law}`,
-    words`That part of the rise is ${quantity(riseText(part * rise))}. Added to the start it gives about ${quantity(estimate)}.`,
-    words`The engine also follows the heat through the plastic. It gives ${quantity(answer.text)}, so the estimate holds within ${quantity(riseText(answer.tolerance.kind === 'absolute' ? answer.tolerance.by : 0))}.`,
+    words`The whole rise is from ${told(drawn.ambient_degC)} to ${told(end_degC)}, so ${quantity(riseText(rise))}.`,
+    words`The time asked for is the time to 63\u00A0% ${ratio}. By then ${made} of the rise is made.`,
+    words`${law}`,
+    words`That part of the rise is ${quantity(riseText(part * rise))}. Added to the start it gives about ${told(drawn.ambient_degC + part * rise)}.`,
+    words`The engine also follows the heat through the plastic. It gives ${quantity(answer.text)}.`,
     words`${ratingNote(cord)}`,
   ];
 }
+
+const law = formula(
+  String.raw`\theta(t) = \theta_\mathrm{a} + \Delta\theta\,(1 - e^{-t/\tau})`,
+  'Theta at t is theta a plus delta theta times one minus e to the minus t over tau.',
+);
 
 function built(drawn: Case, practice: Practice): BuiltNumber {
   const facts = factsOf(drawn);
@@ -171,8 +174,8 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
   };
 }
 
-/** Q28: how hot part of the way up, from where a cord settles and its time to 63 %. */
-export const partWayUp = defineTemplate<Case>({
+/** How Q28 is drawn and built. */
+export const partWayUpSpec: TemplateSpec<Case> = {
   id: 'Q28',
   version: 1,
   lesson: '2.2',
@@ -188,4 +191,7 @@ export const partWayUp = defineTemplate<Case>({
     na: [{ cord: 'A16', place: 'in a bakery, beside the ovens', ambient_degC: 40, I_A: 20, t_s: 260 }],
   },
   build: built,
-});
+};
+
+/** Q28: how hot part of the way up, from where a cord settles and its time to 63 %. */
+export const partWayUp = defineTemplate(partWayUpSpec);

@@ -8,7 +8,7 @@ import { given, rounded, temperatureText, timeText } from './figures.ts';
 import { staysApart } from './guard.ts';
 import type { Random } from './random.ts';
 import { defineTemplate } from './template.ts';
-import type { BuiltRead, NumberAnswer, Practice, WrongValue } from './types.ts';
+import type { BuiltRead, NumberAnswer, Practice, TemplateSpec, WrongValue } from './types.ts';
 import { quantity, words } from './words.ts';
 
 // Q30: when the conductor passes a temperature, read off a trace.
@@ -71,6 +71,7 @@ function wrongOf(drawn: Case, answer: NumberAnswer): WrongValue[] {
     trueOf: 'would fit a cord that sheds no heat at all.',
     ask: 'Lay a ruler along the start of the curve. Does the curve stay on it?',
   };
+  // on most traces that time is too near the right one to be told from a loose reading
   return staysApart(answer, [noLoss]) ? [atOnce, noLoss] : [atOnce];
 }
 
@@ -79,8 +80,8 @@ function solutionOf(drawn: Case, cord: Cord, answer: NumberAnswer, practice: Pra
   const end = celsius(settlesAt(buildCase(scenarioOf(drawn, cord))) as number);
   return [
     words`Find ${level} on the temperature axis, and go across until you meet the conductor's curve.`,
-    words`From there go down to the time axis. It reads about ${quantity(answer.text)}.`,
-    words`The engine finds the crossing on the same run: about ${quantity(answer.text)}. A reading within a quarter of that is right.`,
+    words`From there go down to the time axis, and read the time in its unit.`,
+    words`The engine finds the crossing on the same run, at about ${quantity(answer.text)}. A reading within a quarter of that is right.`,
     words`The conductor goes on to settle at ${quantity(temperatureText(end, practice))}. ${ratingNote(cord)}`,
   ];
 }
@@ -122,8 +123,8 @@ function built(drawn: Case, practice: Practice): BuiltRead {
   };
 }
 
-/** Q30: the time to a temperature, read off a live trace. */
-export const timeOffTrace = defineTemplate<Case>({
+/** How Q30 is drawn and built. */
+export const timeOffTraceSpec: TemplateSpec<Case> = {
   id: 'Q30',
   version: 1,
   lesson: '2.2',
@@ -139,4 +140,7 @@ export const timeOffTrace = defineTemplate<Case>({
     na: [{ cord: 'A16', ambient_degC: 25, I_A: 23, level_degC: 60, span_s: 900 }],
   },
   build: built,
-});
+};
+
+/** Q30: the time to a temperature, read off a live trace. */
+export const timeOffTrace = defineTemplate(timeOffTraceSpec);
