@@ -24,7 +24,7 @@ export { ratingOf } from './heating/limits-of.ts';
 export { type Live, type LiveState, liveRun } from './heating/live.ts';
 export { type LeadReading, leadReading, type Prediction, predict, type Rating } from './heating/predict.ts';
 export { heatRatio, ratingAt, straightLineThreshold, type Threshold, threshold } from './heating/rating.ts';
-export { hottestTime, type Moment, momentAt, timeToShare } from './heating/read-run.ts';
+export { hottestMoment, type Moment, momentAt, timeToShare } from './heating/read-run.ts';
 export {
   type Curves,
   durationOf,

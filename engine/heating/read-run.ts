@@ -52,9 +52,22 @@ export function timeToShare(curves: Curves, share: number, end: number): number 
   return null;
 }
 
-/** When the conductor is at its hottest [s], the last time if there are several. */
-export function hottestTime({ t, conductor }: Curves): number {
+/** The moment when the conductor is at its hottest; of several the last, and where the supply changes there, before the change. */
+export function hottestMoment(curves: Curves): Moment {
+  const { t, conductor } = curves;
   let best = 0;
-  for (let i = 1; i < t.length; i++) if ((conductor[i] as number) >= (conductor[best] as number)) best = i;
-  return t[best] as number;
+  for (let i = 1; i < t.length; i++) {
+    const later = (t[i] as number) > (t[best] as number);
+    if (later && (conductor[i] as number) >= (conductor[best] as number)) best = i;
+  }
+  const read = (values: Float64Array) => values[best] as number;
+  return {
+    t: read(t),
+    conductor: read(conductor),
+    surface: read(curves.surface),
+    outside: read(curves.outside),
+    I: read(curves.I),
+    U: read(curves.U),
+    heat: read(curves.heat),
+  };
 }

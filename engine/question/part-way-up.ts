@@ -125,11 +125,11 @@ function wrongOf({ ambient_degC }: Case, { end_degC, part }: Facts): WrongValue[
 function solutionOf(drawn: Case, { cord, end_degC, tau, part }: Facts, answer: NumberAnswer, practice: Practice) {
   const rise = end_degC - drawn.ambient_degC;
   const told = (T_degC: number) => quantity(temperatureText(T_degC, practice));
-  const ratio = drawn.t_s === tau ? 'itself' : `times ${plainNumber(drawn.t_s / tau, 2)}`;
+  const ratio = drawn.t_s === tau ? 'exactly' : `${plainNumber(drawn.t_s / tau, 2)} times`;
   const made = quantity(percentText(part));
   return [
     words`The whole rise is from ${told(drawn.ambient_degC)} to ${told(end_degC)}, so ${quantity(riseText(rise))}.`,
-    words`The time asked for is the time to 63\u00A0% ${ratio}. By then ${made} of the rise is made.`,
+    words`The time asked for is ${ratio} the time to 63\u00A0%. By then ${made} of the rise is made.`,
     words`${law}`,
     words`That part of the rise is ${quantity(riseText(part * rise))}. Added to the start it gives about ${told(drawn.ambient_degC + part * rise)}.`,
     words`The engine also follows the heat through the plastic. It gives ${quantity(answer.text)}.`,

@@ -41,5 +41,12 @@ export interface Settling {
   T: number;
 }
 
+/** A point of a person's own prediction: time [s], temperature [°C]. */
+export interface YourPoint {
+  id: string;
+  t: number;
+  T: number;
+}
+
 /** A linear scale, as the parts of a picture need it. */
 export type Scale = (value: number) => number;

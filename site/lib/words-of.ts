@@ -1,4 +1,4 @@
-import { celsius, type HeatEvent, hottestTime, type Limit, momentAt, type Prediction } from '#engine';
+import { celsius, type HeatEvent, hottestMoment, type Limit, type Prediction } from '#engine';
 import { clock, type Practice, temperature, timeInWords } from './format.ts';
 
 const places = { conductor: 'the conductor', surface: 'the surface', outside: 'the outside' } as const;
@@ -22,7 +22,7 @@ function ending({ steady, run, scenario }: Prediction, practice: Practice): stri
   if (run.outcome === 'melted') return `The metal begins to melt after ${timeInWords(run.end)}.`;
   if (run.outcome === 'supply has no solution')
     return `After ${timeInWords(run.end)} the lead takes so many volts that the load cannot get its power.`;
-  const peak = momentAt(run.curves, hottestTime(run.curves));
+  const peak = hottestMoment(run.curves);
   const lead = peak.t < run.end ? 'At its hottest, after' : 'After';
   const now = `${lead} ${timeInWords(peak.t)}, the conductor is at ${at(peak.conductor)} and the surface at ${at(peak.surface)}.`;
   if (scenario.supply.at(-1)?.kind === 'off') return now;

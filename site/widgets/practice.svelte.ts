@@ -6,7 +6,7 @@ export const practiceKey = 'ampere-and-ember:practice';
 /** The two practices as a choice. */
 export const practices: readonly { value: Practice; label: string }[] = [
   { value: 'iec', label: 'UK and IEC' },
-  { value: 'na', label: 'North American' },
+  { value: 'na', label: 'North America' },
 ];
 
 let now = $state<Practice>('iec');

@@ -6,13 +6,21 @@ import { arrangements } from '#engine/surroundings/air-laws.ts';
 
 const ids = (table: object) => fc.constantFrom(...Object.keys(table));
 
-/** A number from `least` to `most`, small and great ones alike, the ends among them. */
+const parts = 1_000_000;
+const share = fc.integer({ min: 0, max: parts }).map((i) => i / parts);
+/** Four figures are enough, and stay within the bounds. */
+const short = (x: number, least: number, most: number) => Math.min(most, Math.max(least, +x.toPrecision(4))) + 0;
+
+/** A number from `least` to `most`, the ends among them; where it is never negative, small ones are as likely as great ones. */
 function amount(least: number, most: number): fc.Arbitrary<number> {
-  const plain = fc.double({ min: least, max: most, noNaN: true }).map((x) => (x === 0 ? 0 : x));
-  if (least < 0) return fc.oneof({ weight: 8, arbitrary: plain }, { weight: 1, arbitrary: fc.constantFrom(least, 0, most) });
-  const [low, high] = [Math.log(Math.max(least, most * 1e-9)), Math.log(most)];
-  const even = fc.double({ min: low, max: high, noNaN: true }).map((x) => Math.min(most, Math.max(least, Math.exp(x))));
-  return fc.oneof({ weight: 8, arbitrary: even }, { weight: 1, arbitrary: fc.constantFrom(least, most) });
+  const ends = fc.constantFrom(least, most);
+  if (least < 0) {
+    const even = share.map((x) => short(least + x * (most - least), least, most));
+    return fc.oneof({ weight: 8, arbitrary: even }, { weight: 1, arbitrary: fc.constantFrom(least, 0, most) });
+  }
+  const low = Math.max(least, most * 1e-9);
+  const byRatio = share.map((x) => short(low * (most / low) ** x, least, most));
+  return fc.oneof({ weight: 9, arbitrary: byRatio }, { weight: 1, arbitrary: ends });
 }
 
 /** A record some of whose entries may be left out. */
@@ -67,10 +75,10 @@ const conductor = {
   lay: amount(1, 1.2),
 };
 const oddConductor = {
-  strands: record({ count: fc.integer({ min: 1, max: 5000 }), diameter_mm: amount(0.01, 20) }),
+  strands: record({ count: fc.integer({ min: 1, max: 5000 }), diameter_mm: fc.oneof(amount(0.05, 0.5), amount(0.01, 20)) }),
   area_mm2: amount(0.01, 1000),
-  bundle_mm: amount(0.05, 100),
 };
+const bundle = fc.oneof({ weight: 3, arbitrary: amount(20, 100) }, { weight: 1, arbitrary: amount(0.05, 100) });
 const tradeSize = fc.constantFrom(0.5, 0.75, 1, 1.25, 1.5, 2.5, 4, 6, 10, 16, 25, 35);
 const size = fc.oneof(
   { weight: 4, arbitrary: record({ size_mm2: tradeSize }) },
@@ -78,40 +86,46 @@ const size = fc.oneof(
   { weight: 1, arbitrary: record({ size_AWG: amount(4, 40) }) },
 );
 
-const loaded = fc.oneof(
-  fc.integer({ min: 1, max: 5 }),
-  fc.uniqueArray(fc.integer({ min: 0, max: 5 }), { minLength: 1, maxLength: 5 }),
-);
-const overrides = record({}, { ...conductor, bundle_mm: amount(0.05, 100) });
-const tabled = fc
-  .tuple(fc.constantFrom(...constructions), record({}, { loaded, conductor: overrides }))
-  .map(([row, extra]) => ({
+/** Which cores are loaded: not said, so many, or by their numbers; now and then one that is not there. */
+const loadedOf = (cores: number) =>
+  fc.oneof(
+    { weight: 3, arbitrary: fc.constant({}) },
+    { weight: 3, arbitrary: fc.integer({ min: 1, max: cores }).map((loaded) => ({ loaded })) },
+    { weight: 3, arbitrary: fc.shuffledSubarray(Array.from({ length: cores }, (_, i) => i), { minLength: 1 }).map((loaded) => ({ loaded })) },
+    { weight: 1, arbitrary: fc.array(fc.integer({ min: 0, max: 7 }), { minLength: 1, maxLength: 3 }).map((loaded) => ({ loaded })) },
+  );
+const overrides = fc.oneof({ weight: 5, arbitrary: record({}, conductor) }, { weight: 1, arbitrary: record({}, { ...conductor, bundle_mm: bundle }) });
+const tabled = fc.constantFrom(...constructions).chain((row) =>
+  fc.tuple(loadedOf(row.cores), record({}, { conductor: overrides })).map(([loaded, extra]) => ({
     table: row.table,
     cores: row.cores,
     ...(row.gauge ? { size_AWG: row.size } : { size_mm2: row.size }),
+    ...loaded,
     ...extra,
-  }));
+  })),
+);
 
 const wall = record({ material: plastic, thickness_mm: amount(0.01, 50) });
 const usualWall = record({ material: plastic, thickness_mm: amount(0.3, 3) });
-const custom = fc
-  .tuple(
-    fc.constantFrom('single', 'round', 'flat'),
-    fc.integer({ min: 1, max: 7 }),
-    record({}, conductor),
-    size,
-    record({}, oddConductor),
-    fc.boolean(),
-    fc.oneof({ weight: 4, arbitrary: usualWall }, { weight: 1, arbitrary: wall }, { weight: 1, arbitrary: fc.constant(null) }),
-    record({}, { sheath: fc.oneof(usualWall, fc.constant(null)), body_mm2: amount(0.01, 1e5), loaded }),
-  )
-  .map(([layout, many, own, area, odd, isOdd, insulation, extra]) => ({
-    layout,
-    cores: insulation === null || layout === 'single' ? 1 : layout === 'flat' ? 2 + (many % 2) : many,
-    conductor: { ...own, ...area, ...(isOdd ? odd : {}) },
-    insulation,
-    ...extra,
-  }));
+const walls = fc.oneof({ weight: 6, arbitrary: usualWall }, { weight: 2, arbitrary: wall }, { weight: 1, arbitrary: fc.constant(null) });
+const shape = fc.oneof(
+  record({ layout: fc.constant('single') }, { cores: fc.constant(1) }),
+  record({ layout: fc.constant('round'), cores: fc.integer({ min: 1, max: 7 }) }),
+  record({ layout: fc.constant('flat'), cores: fc.integer({ min: 2, max: 3 }) }),
+);
+const custom = fc.tuple(shape, walls).chain(([form, insulation]) => {
+  const bareForm = insulation === null ? { layout: 'single' } : form;
+  const cores = 'cores' in bareForm ? (bareForm.cores as number) : 1;
+  return fc
+    .tuple(
+      loadedOf(cores),
+      record({}, conductor),
+      size,
+      fc.option(record({}, { ...oddConductor, bundle_mm: bundle }), { freq: 5, nil: {} }),
+      record({}, { sheath: fc.oneof(usualWall, fc.constant(null)), body_mm2: amount(0.01, 1e5) }),
+    )
+    .map(([loaded, own, area, odd, extra]) => ({ ...bareForm, conductor: { ...own, ...area, ...odd }, insulation, ...loaded, ...extra }));
+});
 const cable = fc.oneof(tabled, custom);
 
 const ambient = fc.oneof({ weight: 3, arbitrary: amount(-20, 50) }, { weight: 1, arbitrary: amount(-60, 200) });
@@ -129,11 +143,11 @@ const surroundings = fc.oneof(
     { arrangement: fc.oneof(ids(arrangements), record({ Z: amount(0, 20), E: amount(0, 20), g: amount(0, 2) })) },
   ),
   record(
-    { kind: kind('coiled'), ambient_degC: ambient, drum_mm: amount(1, 5000), turns: amount(1, 1000) },
+    { kind: kind('coiled'), ambient_degC: ambient, drum_mm: fc.oneof(amount(50, 1000), amount(1, 5000)), turns: amount(1, 1000) },
     {
       ...air,
       layers: amount(0.2, 50),
-      wound_m: amount(0.1, 5000),
+      wound_m: fc.oneof(amount(0.1, 20), amount(0.1, 5000)),
       conductivity_WPerMK: amount(0.03, 2),
       openFlanges: fc.boolean(),
     },
@@ -141,7 +155,9 @@ const surroundings = fc.oneof(
 );
 
 const place = fc.constantFrom('conductor', 'surface', 'outside');
-const until = record({ place, T_degC: fc.oneof(amount(20, 200), amount(-50, 3000)) }, { falling: fc.boolean() });
+const untilRising = record({ place, T_degC: fc.oneof(amount(20, 200), amount(-50, 3000)) }, { falling: fc.constant(false) });
+const untilFalling = record({ place, T_degC: fc.oneof(amount(20, 80), amount(-50, 3000)), falling: fc.constant(true) });
+const until = fc.oneof({ weight: 3, arbitrary: untilRising }, { weight: 1, arbitrary: untilFalling });
 const timing = { duration_s: fc.oneof(amount(1, 1e4), amount(1e-4, 1e7)), until };
 const source = { source_ohm: amount(0, 1e4) };
 const volts = fc.oneof(fc.constantFrom(12, 24, 48, 120, 230), amount(0, 1000));
@@ -177,7 +193,7 @@ const extraLimit = record(
 
 const start = fc.oneof(
   record({}, { T_degC: fc.oneof(amount(-60, 200), amount(-60, 1000)) }),
-  record({}, { steadyAt_A: fc.oneof(amount(0.1, 50), amount(0, 1e5)) }),
+  record({}, { steadyAt_A: fc.oneof({ weight: 4, arbitrary: amount(0.1, 20) }, { weight: 1, arbitrary: amount(0, 1e5) }) }),
 );
 
 /** Scenarios of the right shape, over the whole schema; some of them hold parts that do not fit each other. */

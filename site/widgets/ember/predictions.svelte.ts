@@ -1,5 +1,6 @@
 import type { Practice } from '../../lib/format.ts';
 import type { Facts } from './facts.ts';
+import { lockedEvent, predictionPrefix } from './prediction-names.ts';
 
 /** A prediction that was locked in before the answer was shown. */
 export interface Locked {
@@ -7,10 +8,6 @@ export interface Locked {
   practice: Practice;
 }
 
-/** Said on the document when a prediction is locked in; `detail` is its id. */
-export const lockedEvent = 'prediction-locked';
-
-const prefix = 'ampere-and-ember:prediction:';
 const locked = $state<Record<string, Locked | undefined>>({});
 const known = new Set<string>();
 
@@ -24,7 +21,7 @@ export function recallPrediction(id: string): void {
   if (known.has(id)) return;
   known.add(id);
   try {
-    const kept: unknown = JSON.parse(localStorage.getItem(prefix + id) ?? 'null');
+    const kept: unknown = JSON.parse(localStorage.getItem(predictionPrefix + id) ?? 'null');
     if (isLocked(kept)) locked[id] = kept;
   } catch {
     // kept by another version, or nothing may be kept here
@@ -37,7 +34,7 @@ export function lockPrediction(id: string, prediction: Locked): boolean {
   locked[id] = prediction;
   document.dispatchEvent(new CustomEvent(lockedEvent, { detail: id }));
   try {
-    localStorage.setItem(prefix + id, JSON.stringify(prediction));
+    localStorage.setItem(predictionPrefix + id, JSON.stringify(prediction));
     return true;
   } catch {
     return false;
@@ -48,7 +45,7 @@ export function lockPrediction(id: string, prediction: Locked): boolean {
 export function forgetPrediction(id: string): void {
   locked[id] = undefined;
   try {
-    localStorage.removeItem(prefix + id);
+    localStorage.removeItem(predictionPrefix + id);
   } catch {
     // nothing was kept
   }

@@ -1,0 +1,132 @@
+import * as v from 'valibot';
+import { cast, type CastKey, type SourceId, sources } from '#engine';
+
+// Props in MDX are checked by no compiler, so each component of a lesson has its accepted values here. The component itself
+// parses its props when the page is built, and a test parses every lesson.
+
+const words = (what: string) => v.pipe(v.string(`${what} is text`), v.trim(), v.minLength(1, `${what} is empty`));
+const named = v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]*$/, 'a name is small letters, digits and dashes: warm-up'));
+const oneOf = <const T extends string>(options: readonly T[]) =>
+  v.picklist(options, ({ received }) => `${received} is none of ${options.join(', ')}`);
+const amount = (least: number, most: number, unit: string) =>
+  v.pipe(
+    v.number(`is a number in ${unit}, in braces`),
+    v.minValue(least, `is at least ${least} ${unit}`),
+    v.maxValue(most, `is at most ${most} ${unit}`),
+  );
+
+const castKey = oneOf(Object.keys(cast) as CastKey[]);
+/** Seconds of a run: the longest a lesson shows is a day. */
+const seconds = amount(1, 86_400, 's');
+
+/** The load of a case: amperes, ambient in °C, times in seconds. */
+const load = {
+  amps: amount(0, 1000, 'A'),
+  ambient: amount(-60, 200, '°C'),
+  on: v.optional(seconds),
+  off: v.optional(seconds),
+  rounds: v.optional(v.pipe(amount(1, 100, 'rounds'), v.integer('is a whole number'))),
+};
+/** A member of the cast for each practice. */
+const pair = v.strictObject({ iec: castKey, na: castKey }, 'is a member of the cast for iec and for na');
+
+const numbers = [
+  'conductor',
+  'surface',
+  'rise',
+  'settles',
+  'time to share',
+  'share of the rise',
+  'peak',
+  'time to rating',
+  'rating',
+] as const;
+const practice = oneOf(['iec', 'na']);
+
+/** The accepted props of each component that a lesson may use, by its name in MDX. */
+export const lessonProps = {
+  /** A number of the prose: computed (`of` with a case) or one that the case is given by (`value` with `unit`). */
+  Num: v.union(
+    [
+      v.strictObject({
+        of: oneOf(numbers),
+        cast: castKey,
+        ...load,
+        at: v.optional(amount(0, 86_400, 's')),
+        share: v.optional(amount(1, 99, '%')),
+      }),
+      v.strictObject({ value: v.number('is a number, in braces'), unit: words('unit') }),
+    ],
+    'needs either `of`, `cast`, `amps` and `ambient`, or `value` and `unit`',
+  ),
+  /** A standard by its designation, from the bibliography. */
+  Cite: v.strictObject({ of: oneOf(Object.keys(sources) as SourceId[]) }),
+  /** A prediction in four facts; `figure` is the id of the figure that answers it. */
+  Predict: v.strictObject({ id: named, figure: named, cast: pair, ...load }),
+  /** What is folded away until the prediction `of` is locked in. */
+  AfterPrediction: v.strictObject({ of: named }),
+  /** A lead whose current goes on and off, over time. */
+  EmberTrace: v.strictObject({
+    id: named,
+    number: v.pipe(v.string(), v.regex(/^\d\.\d\.\d$/, 'is written like 2.2.1')),
+    title: words('title'),
+    cast: pair,
+    ...load,
+    controls: v.optional(
+      v.pipe(v.array(oneOf(['current', 'ambient', 'on-time'])), v.maxLength(3, 'names at most three controls')),
+    ),
+    prediction: v.optional(named),
+    beside: v.optional(
+      v.pipe(
+        v.array(v.strictObject({ name: words('name'), cast: castKey, ...load })),
+        v.maxLength(3, 'at most three cases stand beside it'),
+      ),
+    ),
+  }),
+  /** A place for the learner's own words. */
+  OwnWords: v.strictObject({ id: named, question: words('question') }),
+  /** A formula and how it is spoken. */
+  Formula: v.strictObject({ spoken: words('spoken'), note: v.optional(words('note')) }),
+  /** A template's question worked through, all its steps shown. */
+  Worked: v.strictObject({
+    template: v.pipe(v.string(), v.regex(/^[QD]\d\d[a-z]?$/, 'is written like Q28')),
+    seed: words('seed'),
+    practice: v.optional(practice),
+  }),
+  /** A question to answer. `given` steps of its solution are shown from the start. */
+  Question: v.strictObject({
+    id: named,
+    template: v.pipe(v.string(), v.regex(/^[QD]\d\d[a-z]?$/, 'is written like Q28')),
+    seed: words('seed'),
+    number: v.pipe(v.number(), v.integer(), v.minValue(1)),
+    of: v.pipe(v.number(), v.integer(), v.minValue(1)),
+    given: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(6))),
+    name: v.optional(words('name')),
+  }),
+  /** A caution at the step it belongs to. */
+  Caution: v.strictObject({ line: v.optional(v.boolean()), title: v.optional(words('title')) }),
+};
+
+/** A component of lessons. */
+export type LessonComponent = keyof typeof lessonProps;
+
+/** What the component's props are once they are parsed. */
+export type LessonProps<Name extends LessonComponent> = v.InferOutput<(typeof lessonProps)[Name]>;
+
+/** Faults of a component's props in plain words, one line each; empty when there are none. */
+export function propFaults(name: LessonComponent, props: unknown): string[] {
+  const { issues } = v.safeParse(lessonProps[name], props);
+  return (issues ?? []).map((issue) => {
+    const path = v.getDotPath(issue);
+    const unknown = issue.type === 'strict_object' && issue.expected === 'never';
+    const says = unknown ? 'is not a prop of it' : issue.message;
+    return `<${name}>${path ? ` ${path}` : ''}: ${says}`;
+  });
+}
+
+/** The props of a component, or a fault that stops the build and says in plain words what is not accepted. */
+export function checkedProps<Name extends LessonComponent>(name: Name, props: unknown): LessonProps<Name> {
+  const faults = propFaults(name, props);
+  if (faults.length > 0) throw new Error(faults.join('\n'));
+  return props as LessonProps<Name>;
+}
