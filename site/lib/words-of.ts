@@ -1,20 +1,24 @@
-import { celsius, type HeatEvent, hottestMoment, type Limit, type Prediction } from '#engine';
+import { celsius, type HeatEvent, hottestMoment, type LimitKind, type Prediction } from '#engine';
 import { clock, type Practice, temperature, timeInWords } from './format.ts';
 
 const places = { conductor: 'the conductor', surface: 'the surface', outside: 'the outside' } as const;
 
-/** What a limit is called in an event or a label; a range names the end it speaks of. */
-function limitName(limit: Limit, end: 'low' | 'high'): string {
-  if (limit.high === limit.low) return limit.name;
-  return `${limit.name}, ${end === 'low' ? 'lower' : 'upper'} end`;
-}
+/** What happens when an end of a limit is passed; where sources give a range, its low end is when it may begin. */
+const happenings: Partial<Record<LimitKind, readonly [low: string, high: string]>> = {
+  softening: ['insulation begins to soften', 'insulation past the top of its softening range'],
+  fumes: ['fumes begin', 'past the top of the range of fume onset'],
+  ignition: ['ignition becomes possible', 'past the top of its ignition range'],
+};
 
 /** A short name of what happened: 'conductor passes its rating'. On a lead that nothing covers, the outside is its surface. */
 export function eventWords({ limit, end, already }: HeatEvent, covered = false): string {
-  const place = limit.place === 'outside' && !covered ? 'surface' : limit.place;
+  const happening = limit.id.startsWith('own') ? undefined : happenings[limit.kind];
+  if (happening) return `${happening[end === 'low' ? 0 : 1]}${already ? ', from the start' : ''}`;
   if (limit.kind === 'melting') return already ? `${limit.name}: from the start` : limit.name;
-  const verb = already ? 'is past' : 'passes';
-  return `${place} ${verb} ${limit.kind === 'rating' ? 'its rating' : `the ${limitName(limit, end)}`}`;
+  const place = limit.place === 'outside' && !covered ? 'surface' : limit.place;
+  const what =
+    limit.id === 'rating' ? 'its rating' : limit.id.startsWith('own') ? `“${limit.name}”` : `the ${limit.name}`;
+  return `${place} ${already ? 'is past' : 'passes'} ${what}`;
 }
 
 function ending({ steady, run, scenario }: Prediction, practice: Practice): string {
