@@ -1,11 +1,11 @@
 // The engine's public face. SI inside: metres, kilograms, seconds, amperes, kelvin; names say so where they differ.
+// Sorted by file; the folders are the topics.
 
 export { type Cable, cableOf } from './cable/cable.ts';
 export { type Construction, construction, constructions } from './cable/constructions.ts';
 export { type CordRating, cordRating } from './cable/cord-ratings.ts';
 export type { SectionField } from './cable/section-field.ts';
 export { type ShapeLevels, sectionField } from './cable/section-of.ts';
-// conductors and cables
 export { awgArea, awgDiameter, awgSizes } from './conductor/awg.ts';
 export { type Conductor, conductorOf, metalOf } from './conductor/conductor.ts';
 export {
@@ -16,8 +16,7 @@ export {
   standardSizes,
 } from './conductor/iec60228.ts';
 export { OutOfRange, within } from './errors.ts';
-// the standing cast of lessons and questions
-export { type CastKey, cast, castScenario } from './examples/cast.ts';
+export { benchStart, type CastKey, cast, castScenario } from './examples/cast.ts';
 export { lifeAt, lifeUsed } from './heating/ageing.ts';
 export type { HeatEvent } from './heating/events.ts';
 export { ratingOf } from './heating/limits-of.ts';
@@ -44,18 +43,47 @@ export {
   steadyState,
 } from './heating/steady.ts';
 export { type Supply, supplyOf, supplyWords } from './heating/supply.ts';
-// heating
 export { buildCase, conductorResistance, leadResistance, type ThermalCase } from './heating/thermal-case.ts';
 export type { Statement, Validity } from './heating/validity.ts';
 export { type Air, air, airConductivity, airDensity, airViscosity } from './material/air.ts';
 export { type Limit, type LimitKind, type Place, touchLimit } from './material/limits.ts';
 export { clad, type Metal, type MetalId, metals, tin } from './material/metals.ts';
 export { type Ageing, type Plastic, type PlasticId, plastics } from './material/plastics.ts';
-// materials
 export type { Confidence, Property } from './material/property.ts';
 export { resistanceRatio, resistivity } from './material/resistivity.ts';
 export * from './quantity.ts';
-// scenarios
+export { type AnswerKind, type AnswerReading, readAnswer } from './question/answer.ts';
+export { mark } from './question/mark.ts';
+export { type Misconception, type MisconceptionId, misconceptions } from './question/misconceptions.ts';
+export { type Random, randomOf } from './question/random.ts';
+export {
+  type QuestionFault,
+  questionFrom,
+  refFromText,
+  refToText,
+  templates,
+  templatesOfLesson,
+} from './question/templates.ts';
+export type {
+  Difficulty,
+  Feedback,
+  Figure,
+  Given,
+  NamedScenario,
+  NumberAnswer,
+  NumberQuestion,
+  Practice,
+  Question,
+  QuestionKind,
+  QuestionRef,
+  ReadQuestion,
+  Template,
+  Tolerance,
+  TraceFigure,
+  Verdict,
+  WrongValue,
+} from './question/types.ts';
+export { plainText, type Segment, type Words } from './question/words.ts';
 export { type Fault, faultLine, ScenarioFault } from './scenario/fault.ts';
 export { scenarioFromLink, scenarioToLink } from './scenario/link.ts';
 export { type Parsed, parseScenario } from './scenario/parse.ts';
@@ -70,7 +98,6 @@ export type {
 export { type Source, type SourceId, type SourceKind, sources } from './sources.ts';
 export { type Arrangement, arrangements, clipped, draught, stillAir } from './surroundings/air-laws.ts';
 export { type Coil, type CoilEffect, coilEffect, layersFor } from './surroundings/coil.ts';
-// surroundings
 export {
   film,
   nusseltChurchillBernstein,

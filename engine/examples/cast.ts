@@ -48,3 +48,17 @@ export function castScenario(key: CastKey, I_A: number, ambient_degC: number, du
     run: { duration_s },
   };
 }
+
+/** The case the bench opens with: an ordinary cord run over its rating, then let cool. */
+export const benchStart: Scenario = {
+  version: 1,
+  title: 'Three-core cord, two cores loaded',
+  practice: 'iec',
+  cable: { table: 'H05VV-F', cores: 3, size_mm2: 0.75, loaded: 2 },
+  lead: { length_m: 10 },
+  surroundings: { kind: 'stillAir', ambient_degC: 20 },
+  supply: [
+    { kind: 'current', I_A: 18, duration_s: 1800 },
+    { kind: 'off', duration_s: 900 },
+  ],
+};

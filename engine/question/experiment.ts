@@ -1,21 +1,15 @@
+import { castScenario } from '../examples/cast.ts';
 import { runCase } from '../heating/run.ts';
 import { heatMade, steadyState } from '../heating/steady.ts';
 import { supplyOf } from '../heating/supply.ts';
 import { buildCase, type ThermalCase } from '../heating/thermal-case.ts';
 import { celsius, kelvin } from '../quantity.ts';
 import type { Scenario, SupplyStep } from '../scenario/schema.ts';
-import type { Cord } from './cast.ts';
+import type { Cord } from './cords.ts';
 
 /** A cord in still air that starts at ambient and carries `I_A` for `duration_s`. */
-export function heldCurrent(cord: Cord, ambient_degC: number, I_A: number, duration_s: number): Scenario {
-  return {
-    version: 1,
-    practice: cord.practice,
-    cable: cord.cable,
-    surroundings: { kind: 'stillAir', ambient_degC },
-    supply: [{ kind: 'current', I_A }],
-    run: { duration_s },
-  };
+export function heldCurrent({ key }: Cord, ambient_degC: number, I_A: number, duration_s: number): Scenario {
+  return castScenario(key, I_A, ambient_degC, duration_s);
 }
 
 /** The scenario with one level watched at the conductor. */

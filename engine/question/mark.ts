@@ -126,7 +126,7 @@ function slipFits({ value, onlyIn }: WrongValue, { value: right, span }: NumberA
   if (onlyIn !== undefined && onlyIn !== reading.unit) return false;
   const percent = 0.01 * (span ?? (Math.abs(value) || Math.abs(right)));
   const off = Math.abs(reading.value - value);
-  const sameRounding = value !== 0 && off <= reading.place / 2;
+  const sameRounding = reading.place <= 0.2 * Math.abs(value) && off <= (reading.place / 2) * (1 + 1e-9);
   return off <= percent * (1 + 1e-9) || sameRounding;
 }
 

@@ -1,7 +1,8 @@
+import type { CastKey } from '../examples/cast.ts';
 import { buildCase } from '../heating/thermal-case.ts';
 import { celsius } from '../quantity.ts';
 import type { Scenario } from '../scenario/schema.ts';
-import { type Cord, cordOf, cordsOf, overloadCaution, ratingNote } from './cast.ts';
+import { type Cord, cordOf, cordsOf, overloadCaution, ratingNote } from './cords.ts';
 import { cycling, heldCurrent, settlesAt } from './experiment.ts';
 import { amount, given, plainNumber, riseText, temperatureText, timeText } from './figures.ts';
 import { isWithin, staysApart } from './guard.ts';
@@ -13,7 +14,7 @@ import { formula, quantity, words } from './words.ts';
 // Q29: the steady current that warms a cord as much as a short on and off cycle does.
 
 interface Case {
-  readonly cord: string;
+  readonly cord: CastKey;
   readonly load: string;
   readonly ambient_degC: number;
   readonly I_A: number;

@@ -29,10 +29,10 @@ export function questionFrom({ id, version, practice, seed }: QuestionRef): Ques
 
 /** A ref as text for an address: 'Q28.1.iec.a7k'. */
 export function refToText({ id, version, practice, seed }: QuestionRef): string {
-  return `${id}.${version}.${practice}.${encodeURIComponent(seed)}`;
+  return `${id}.${version}.${practice}.${encodeURIComponent(seed.toWellFormed())}`;
 }
 
-const refForm = /^([A-Z]\d{2}[a-z]?)\.(\d{1,4})\.(iec|na)\.([^.]{1,200})$/;
+const refForm = /^([A-Z]\d{2}[a-z]?)\.(\d{1,4})\.(iec|na)\.(.{1,600})$/;
 
 /** The ref of a text from an address, or undefined when it is none. */
 export function refFromText(text: string): QuestionRef | undefined {

@@ -1,8 +1,9 @@
+import type { CastKey } from '../examples/cast.ts';
 import { ratingAt } from '../heating/rating.ts';
 import { buildCase } from '../heating/thermal-case.ts';
 import { celsius, kelvin } from '../quantity.ts';
 import type { Scenario } from '../scenario/schema.ts';
-import { type Cord, cordOf, cordsOf, overloadCaution, ratingNote } from './cast.ts';
+import { type Cord, cordOf, cordsOf, overloadCaution, ratingNote } from './cords.ts';
 import { heldCurrent, settlesAt, timeTo, timeWithoutLoss, watching } from './experiment.ts';
 import { given, rounded, temperatureText, timeText } from './figures.ts';
 import { staysApart } from './guard.ts';
@@ -14,7 +15,7 @@ import { quantity, words } from './words.ts';
 // Q30: when the conductor passes a temperature, read off a trace.
 
 interface Case {
-  readonly cord: string;
+  readonly cord: CastKey;
   readonly ambient_degC: number;
   readonly I_A: number;
   readonly level_degC: number;

@@ -44,7 +44,9 @@ interface Part {
 /** The sum of parts, told by those that are not nothing. */
 function summed(kind: 'time' | 'length', parts: readonly Part[]): PartsReading {
   const value = parts.reduce((sum, { amount, factor }) => sum + amount * factor, 0);
-  const place = Math.min(...parts.map((part) => part.place));
+  const finest = Math.min(...parts.map((part) => part.place));
+  const even = (parts.at(-1) as Part).amount % 10 === 0 && value >= 100 * finest;
+  const place = even ? 10 * finest : finest; // 3:40 may have been rounded to tens, as 220 s may
   const told = parts.filter(({ amount }, i) => amount !== 0 || (value === 0 && i === parts.length - 1));
   const words = told.map(
     ({ amount, unit }) =>
@@ -77,7 +79,7 @@ export function readParts(text: string): PartsReading | NumberFault | undefined 
       amount: number.value,
       unit: symbol,
       factor,
-      place: (number.value % 10 === 0 ? 1 : number.place) * factor,
+      place: Math.min(1, number.place) * factor,
     });
     at = number.end + (letters?.[0].length ?? 0);
   }

@@ -24,8 +24,10 @@ function amount(least: number, most: number): fc.Arbitrary<number> {
 }
 
 /** A record some of whose entries may be left out. */
-const record = <T extends Record<string, fc.Arbitrary<unknown>>>(always: T, sometimes: Record<string, fc.Arbitrary<unknown>> = {}) =>
-  fc.record({ ...always, ...sometimes }, { requiredKeys: Object.keys(always) });
+const record = <T extends Record<string, fc.Arbitrary<unknown>>>(
+  always: T,
+  sometimes: Record<string, fc.Arbitrary<unknown>> = {},
+) => fc.record({ ...always, ...sometimes }, { requiredKeys: Object.keys(always) });
 
 const text = (maxLength: number) => fc.string({ maxLength, unit: 'grapheme' }).filter((s) => s.length <= maxLength);
 const degrees = fc.oneof(
@@ -49,7 +51,11 @@ const tamerMetalValues = record(
   { rho20_nOhmM: amount(10, 1500), alpha20_perK: amount(0, 0.006), heatCapacity_MJPerM3K: amount(1, 5) },
   { beta20_perK2: amount(0, 1e-5), melting_degC: amount(300, 3000) },
 );
-const metal = fc.oneof({ weight: 3, arbitrary: ids(metals) }, { weight: 2, arbitrary: tamerMetalValues }, { weight: 1, arbitrary: metalValues });
+const metal = fc.oneof(
+  { weight: 3, arbitrary: ids(metals) },
+  { weight: 2, arbitrary: tamerMetalValues },
+  { weight: 1, arbitrary: metalValues },
+);
 
 const plasticValues = record(
   { rhoT_KmPerW: amount(0.05, 100), heatCapacity_MJPerM3K: amount(0.01, 20) },
@@ -75,7 +81,10 @@ const conductor = {
   lay: amount(1, 1.2),
 };
 const oddConductor = {
-  strands: record({ count: fc.integer({ min: 1, max: 5000 }), diameter_mm: fc.oneof(amount(0.05, 0.5), amount(0.01, 20)) }),
+  strands: record({
+    count: fc.integer({ min: 1, max: 5000 }),
+    diameter_mm: fc.oneof(amount(0.05, 0.5), amount(0.01, 20)),
+  }),
   area_mm2: amount(0.01, 1000),
 };
 const bundle = fc.oneof({ weight: 3, arbitrary: amount(20, 100) }, { weight: 1, arbitrary: amount(0.05, 100) });
@@ -91,10 +100,24 @@ const loadedOf = (cores: number) =>
   fc.oneof(
     { weight: 3, arbitrary: fc.constant({}) },
     { weight: 3, arbitrary: fc.integer({ min: 1, max: cores }).map((loaded) => ({ loaded })) },
-    { weight: 3, arbitrary: fc.shuffledSubarray(Array.from({ length: cores }, (_, i) => i), { minLength: 1 }).map((loaded) => ({ loaded })) },
-    { weight: 1, arbitrary: fc.array(fc.integer({ min: 0, max: 7 }), { minLength: 1, maxLength: 3 }).map((loaded) => ({ loaded })) },
+    {
+      weight: 3,
+      arbitrary: fc
+        .shuffledSubarray(
+          Array.from({ length: cores }, (_, i) => i),
+          { minLength: 1 },
+        )
+        .map((loaded) => ({ loaded })),
+    },
+    {
+      weight: 1,
+      arbitrary: fc.array(fc.integer({ min: 0, max: 7 }), { minLength: 1, maxLength: 3 }).map((loaded) => ({ loaded })),
+    },
   );
-const overrides = fc.oneof({ weight: 5, arbitrary: record({}, conductor) }, { weight: 1, arbitrary: record({}, { ...conductor, bundle_mm: bundle }) });
+const overrides = fc.oneof(
+  { weight: 5, arbitrary: record({}, conductor) },
+  { weight: 1, arbitrary: record({}, { ...conductor, bundle_mm: bundle }) },
+);
 const tabled = fc.constantFrom(...constructions).chain((row) =>
   fc.tuple(loadedOf(row.cores), record({}, { conductor: overrides })).map(([loaded, extra]) => ({
     table: row.table,
@@ -107,7 +130,11 @@ const tabled = fc.constantFrom(...constructions).chain((row) =>
 
 const wall = record({ material: plastic, thickness_mm: amount(0.01, 50) });
 const usualWall = record({ material: plastic, thickness_mm: amount(0.3, 3) });
-const walls = fc.oneof({ weight: 6, arbitrary: usualWall }, { weight: 2, arbitrary: wall }, { weight: 1, arbitrary: fc.constant(null) });
+const walls = fc.oneof(
+  { weight: 6, arbitrary: usualWall },
+  { weight: 2, arbitrary: wall },
+  { weight: 1, arbitrary: fc.constant(null) },
+);
 const shape = fc.oneof(
   record({ layout: fc.constant('single') }, { cores: fc.constant(1) }),
   record({ layout: fc.constant('round'), cores: fc.integer({ min: 1, max: 7 }) }),
@@ -124,7 +151,13 @@ const custom = fc.tuple(shape, walls).chain(([form, insulation]) => {
       fc.option(record({}, { ...oddConductor, bundle_mm: bundle }), { freq: 5, nil: {} }),
       record({}, { sheath: fc.oneof(usualWall, fc.constant(null)), body_mm2: amount(0.01, 1e5) }),
     )
-    .map(([loaded, own, area, odd, extra]) => ({ ...bareForm, conductor: { ...own, ...area, ...odd }, insulation, ...loaded, ...extra }));
+    .map(([loaded, own, area, odd, extra]) => ({
+      ...bareForm,
+      conductor: { ...own, ...area, ...odd },
+      insulation,
+      ...loaded,
+      ...extra,
+    }));
 });
 const cable = fc.oneof(tabled, custom);
 
@@ -135,7 +168,12 @@ const surroundings = fc.oneof(
   record({ kind: kind('stillAir'), ambient_degC: ambient }, air),
   record({ kind: kind('draught'), ambient_degC: ambient, speed_mPerS: amount(0, 60) }, air),
   record(
-    { kind: kind('lagged'), ambient_degC: ambient, thickness_mm: amount(0.1, 1000), conductivity_WPerMK: amount(0.005, 10) },
+    {
+      kind: kind('lagged'),
+      ambient_degC: ambient,
+      thickness_mm: amount(0.1, 1000),
+      conductivity_WPerMK: amount(0.005, 10),
+    },
     { ...air, heatCapacity_MJPerM3K: amount(1e-3, 20), speed_mPerS: amount(0, 60) },
   ),
   record(
@@ -143,7 +181,12 @@ const surroundings = fc.oneof(
     { arrangement: fc.oneof(ids(arrangements), record({ Z: amount(0, 20), E: amount(0, 20), g: amount(0, 2) })) },
   ),
   record(
-    { kind: kind('coiled'), ambient_degC: ambient, drum_mm: fc.oneof(amount(50, 1000), amount(1, 5000)), turns: amount(1, 1000) },
+    {
+      kind: kind('coiled'),
+      ambient_degC: ambient,
+      drum_mm: fc.oneof(amount(50, 1000), amount(1, 5000)),
+      turns: amount(1, 1000),
+    },
     {
       ...air,
       layers: amount(0.2, 50),
@@ -155,7 +198,10 @@ const surroundings = fc.oneof(
 );
 
 const place = fc.constantFrom('conductor', 'surface', 'outside');
-const untilRising = record({ place, T_degC: fc.oneof(amount(20, 200), amount(-50, 3000)) }, { falling: fc.constant(false) });
+const untilRising = record(
+  { place, T_degC: fc.oneof(amount(20, 200), amount(-50, 3000)) },
+  { falling: fc.constant(false) },
+);
 const untilFalling = record({ place, T_degC: fc.oneof(amount(20, 80), amount(-50, 3000)), falling: fc.constant(true) });
 const until = fc.oneof({ weight: 3, arbitrary: untilRising }, { weight: 1, arbitrary: untilFalling });
 const timing = { duration_s: fc.oneof(amount(1, 1e4), amount(1e-4, 1e7)), until };
@@ -164,9 +210,15 @@ const volts = fc.oneof(fc.constantFrom(12, 24, 48, 120, 230), amount(0, 1000));
 const supplyStep = fc.oneof(
   {
     weight: 4,
-    arbitrary: record({ kind: kind('current'), I_A: fc.oneof(amount(1, 100), amount(0, 1e5)) }, { compliance_V: amount(0, 1e5), ...timing }),
+    arbitrary: record(
+      { kind: kind('current'), I_A: fc.oneof(amount(1, 100), amount(0, 1e5)) },
+      { compliance_V: amount(0, 1e5), ...timing },
+    ),
   },
-  { weight: 1, arbitrary: record({ kind: kind('voltage'), U_V: fc.oneof(volts, amount(0, 1e5)) }, { ...source, ...timing }) },
+  {
+    weight: 1,
+    arbitrary: record({ kind: kind('voltage'), U_V: fc.oneof(volts, amount(0, 1e5)) }, { ...source, ...timing }),
+  },
   {
     weight: 1,
     arbitrary: record(
@@ -176,7 +228,10 @@ const supplyStep = fc.oneof(
   },
   {
     weight: 1,
-    arbitrary: record({ kind: kind('power'), U_V: volts, load_W: fc.oneof(amount(50, 5000), amount(0, 1e6)) }, { ...source, ...timing }),
+    arbitrary: record(
+      { kind: kind('power'), U_V: volts, load_W: fc.oneof(amount(50, 5000), amount(0, 1e6)) },
+      { ...source, ...timing },
+    ),
   },
   { weight: 1, arbitrary: record({ kind: kind('off') }, timing) },
 );
@@ -193,7 +248,10 @@ const extraLimit = record(
 
 const start = fc.oneof(
   record({}, { T_degC: fc.oneof(amount(-60, 200), amount(-60, 1000)) }),
-  record({}, { steadyAt_A: fc.oneof({ weight: 4, arbitrary: amount(0.1, 20) }, { weight: 1, arbitrary: amount(0, 1e5) }) }),
+  record(
+    {},
+    { steadyAt_A: fc.oneof({ weight: 4, arbitrary: amount(0.1, 20) }, { weight: 1, arbitrary: amount(0, 1e5) }) },
+  ),
 );
 
 /** Scenarios of the right shape, over the whole schema; some of them hold parts that do not fit each other. */
@@ -203,10 +261,69 @@ export const anyScenario = record(
     version: fc.constant(1),
     title: text(120),
     practice: fc.constantFrom('iec', 'na'),
-    lead: record({}, { length_m: amount(0.01, 5000), inSeries: fc.integer({ min: 1, max: 10 }), contact_ohm: amount(0, 1e3) }),
-    cycles: fc.oneof({ weight: 9, arbitrary: fc.integer({ min: 1, max: 20 }) }, { weight: 1, arbitrary: fc.integer({ min: 1, max: 400 }) }),
+    lead: record(
+      {},
+      { length_m: amount(0.01, 5000), inSeries: fc.integer({ min: 1, max: 10 }), contact_ohm: amount(0, 1e3) },
+    ),
+    cycles: fc.oneof(
+      { weight: 9, arbitrary: fc.integer({ min: 1, max: 20 }) },
+      { weight: 1, arbitrary: fc.integer({ min: 1, max: 400 }) },
+    ),
     start,
-    run: record({}, { duration_s: fc.oneof(amount(1, 1e5), amount(1e-3, 1e7)), cells: fc.integer({ min: 4, max: 200 }), tolerance_K: amount(1e-4, 1) }),
+    run: record(
+      {},
+      {
+        duration_s: fc.oneof(amount(1, 1e5), amount(1e-3, 1e7)),
+        cells: fc.integer({ min: 4, max: 200 }),
+        tolerance_K: amount(1e-4, 1),
+      },
+    ),
     limits: fc.array(extraLimit, { maxLength: 4 }),
   },
+);
+
+const everydayAir = amount(-20, 45);
+const everydayPlace = fc.oneof(
+  record({ kind: kind('stillAir'), ambient_degC: everydayAir }),
+  record({ kind: kind('draught'), ambient_degC: everydayAir, speed_mPerS: amount(0.05, 15) }),
+  record({
+    kind: kind('lagged'),
+    ambient_degC: everydayAir,
+    thickness_mm: amount(5, 200),
+    conductivity_WPerMK: amount(0.03, 0.1),
+  }),
+  record({ kind: kind('clipped'), ambient_degC: everydayAir }, { arrangement: ids(arrangements) }),
+  record({ kind: kind('coiled'), ambient_degC: everydayAir, drum_mm: amount(100, 300), turns: amount(8, 30) }),
+);
+const everydayStep = fc.oneof(
+  { weight: 4, arbitrary: record({ kind: kind('current'), I_A: amount(0.5, 60), duration_s: amount(5, 7200) }) },
+  { weight: 1, arbitrary: record({ kind: kind('current'), I_A: amount(100, 5000), duration_s: amount(0.01, 5) }) },
+  { weight: 1, arbitrary: record({ kind: kind('voltage'), U_V: amount(0.5, 20), duration_s: amount(5, 7200) }) },
+  {
+    weight: 1,
+    arbitrary: record({
+      kind: kind('mains'),
+      U_V: fc.constant(230),
+      load_W: amount(100, 7000),
+      duration_s: amount(5, 7200),
+    }),
+  },
+  { weight: 2, arbitrary: record({ kind: kind('off'), duration_s: amount(5, 7200) }) },
+);
+
+/** Cords and cables of the table as the trade meets them: in air, lagged, clipped or coiled, loaded up to short circuits. */
+export const everydayScenario = record(
+  {
+    cable: fc
+      .constantFrom(...constructions)
+      .map(({ table, cores, gauge, size: marked }) => ({
+        table,
+        cores,
+        ...(gauge ? { size_AWG: marked } : { size_mm2: marked }),
+      })),
+    surroundings: everydayPlace,
+    supply: fc.array(everydayStep, { minLength: 1, maxLength: 4 }),
+    lead: record({ length_m: amount(1, 50) }),
+  },
+  { start: fc.oneof(record({ T_degC: amount(-25, 90) }), record({ steadyAt_A: amount(0.5, 15) })) },
 );

@@ -166,6 +166,20 @@ export const cases: Readonly<Record<string, Scenario>> = {
     start: { T_degC: 150 },
     run: hour,
   },
+  'hot all through, 500 °C, let cool': {
+    cable: cord(3, 1.5),
+    surroundings: air(),
+    supply: [{ kind: 'off' }],
+    start: { T_degC: 500 },
+    run: hour,
+  },
+  'frozen, put into a hot gale': {
+    cable: cord(3, 1.5),
+    surroundings: { kind: 'draught', ambient_degC: 100, speed_mPerS: 30 },
+    supply: [{ kind: 'off' }],
+    start: { T_degC: -60 },
+    run: hour,
+  },
   'a little below ambient, off': {
     cable: cord(3, 1.5),
     surroundings: air(),

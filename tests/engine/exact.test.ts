@@ -3,10 +3,10 @@
 // a finite annulus, by Laplace transform), section 7.7 (series of the infinite cylinder). The surface law is made linear,
 // flow = H (T − Ta), and the metal's resistance constant, so that the problem is the book's.
 import { describe, expect, it } from 'vitest';
-import type { Curves } from '#engine/heating/run.ts';
-import { runCase } from '#engine/heating/run.ts';
 import { meshOf } from '#engine/heating/mesh.ts';
 import { radialOf } from '#engine/heating/radial.ts';
+import type { Curves } from '#engine/heating/run.ts';
+import { runCase } from '#engine/heating/run.ts';
 import { buildCase, conductorResistance, type ThermalCase } from '#engine/heating/thermal-case.ts';
 import type { Scenario } from '#engine/scenario/schema.ts';
 import { besselIScaled, besselJ, besselKScaled, inverseLaplace, rootBetween } from './special-functions.ts';
@@ -121,7 +121,8 @@ describe('an insulated wire with a linear surface, switched on', () => {
 function cylinderRoots(Bi: number, many: number): number[] {
   const f = (x: number) => x * besselJ(1, x) - Bi * besselJ(0, x);
   const roots: number[] = [];
-  for (let x = 1e-6; roots.length < many; x += 0.05) if (f(x) * f(x + 0.05) < 0) roots.push(rootBetween(f, x, x + 0.05));
+  for (let x = 1e-6; roots.length < many; x += 0.05)
+    if (f(x) * f(x + 0.05) < 0) roots.push(rootBetween(f, x, x + 0.05));
   return roots;
 }
 
@@ -167,7 +168,12 @@ describe('layers in steady state', () => {
     const supply = [{ kind: 'current' as const, I_A: Math.sqrt(q / R) }];
     const of = withLaw({ cable, surroundings, supply, run: { duration_s: 1e6 } }, (T) => H * (T - Ta));
     const { curves } = runCase(of);
-    const [r1, r2, r3, r4] = [Math.sqrt(2.5 / Math.PI), Math.sqrt(2.5 / Math.PI) + 0.9, Math.sqrt(2.5 / Math.PI) + 2.3, Math.sqrt(2.5 / Math.PI) + 12.3];
+    const [r1, r2, r3, r4] = [
+      Math.sqrt(2.5 / Math.PI),
+      Math.sqrt(2.5 / Math.PI) + 0.9,
+      Math.sqrt(2.5 / Math.PI) + 2.3,
+      Math.sqrt(2.5 / Math.PI) + 12.3,
+    ];
     const wall = (ratio: number, rhoT: number) => (q * rhoT * Math.log(ratio)) / (2 * Math.PI);
     const outside = Ta + q / H;
     const surface = outside + wall(r4 / r3, 25);
@@ -209,7 +215,9 @@ describe('a bare wire, one body of one temperature', () => {
     const of = withLaw(bareWire({ start: { T_degC: T0 - 273.15 } }), (T) => 1e-9 * (T ** 4 - Ta ** 4));
     const kappa = 1e-9 / of.conductorCapacity;
     const F = (T: number) => (Math.log((T + Ta) / (T - Ta)) + 2 * Math.atan(T / Ta)) / (4 * kappa * Ta ** 3);
-    expect(worstAgainst(of, (t) => rootBetween((T) => F(T) - F(T0) - t, Ta + 1e-9, T0 + 1e-6))).toBeLessThan(1e-3 * (T0 - Ta));
+    expect(worstAgainst(of, (t) => rootBetween((T) => F(T) - F(T0) - t, Ta + 1e-9, T0 + 1e-6))).toBeLessThan(
+      1e-3 * (T0 - Ta),
+    );
   });
 
   it('that sheds by the five-fourths law cools as rise^(−1/4) = rise0^(−1/4) + h t/4C', () => {

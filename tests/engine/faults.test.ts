@@ -25,18 +25,40 @@ function withOther(value: unknown, [key, ...rest]: Path, other: unknown): unknow
 }
 
 const circle: Record<string, unknown> = {};
-circle['self'] = circle;
+circle.self = circle;
 const deep = Array.from({ length: 50_000 }).reduce<unknown>((inner) => [inner], 1);
 
 const rubbish = fc.oneof(
   fc.constantFrom<unknown>(
-    null, undefined, true, '', 'x', [], {}, [[]], Number.NaN, Number.POSITIVE_INFINITY, -1, 1e300, 5e-324, 1n, Symbol.iterator,
-    () => 1, new Date(0), new Map(), circle, deep, JSON.parse('{"__proto__": {"kind": "off"}}'),
+    null,
+    undefined,
+    true,
+    '',
+    'x',
+    [],
+    {},
+    [[]],
+    Number.NaN,
+    Number.POSITIVE_INFINITY,
+    -1,
+    1e300,
+    5e-324,
+    1n,
+    Symbol.iterator,
+    () => 1,
+    new Date(0),
+    new Map(),
+    circle,
+    deep,
+    JSON.parse('{"__proto__": {"kind": "off"}}'),
   ),
   fc.anything({ withBigInt: true, withDate: true, withMap: true, withNullPrototype: true, withSparseArray: true }),
 );
 
-const good = fc.oneof(fc.constantFrom<unknown>(...Object.values(cases)), anyScenario.map((given) => given as unknown));
+const good = fc.oneof(
+  fc.constantFrom<unknown>(...Object.values(cases)),
+  anyScenario.map((given) => given as unknown),
+);
 
 /** Faults are the whole of what comes back: paths, and sentences. */
 function expectFaultsOrScenario(given: unknown): void {
@@ -60,10 +82,12 @@ describe('damaged scenarios', () => {
 
   it('with a name nobody knows are refused by its path', () => {
     const holders = Object.values(cases).flatMap((given) =>
-      [[], ...pathsOf(given)].map((path) => ({ given, path })).filter(({ given: whole, path }) => {
-        const at = path.reduce<unknown>((value, key) => (value as Record<string, unknown>)[key], whole);
-        return isHolder(at) && !Array.isArray(at);
-      }),
+      [[], ...pathsOf(given)]
+        .map((path) => ({ given, path }))
+        .filter(({ given: whole, path }) => {
+          const at = path.reduce<unknown>((value, key) => (value as Record<string, unknown>)[key], whole);
+          return isHolder(at) && !Array.isArray(at);
+        }),
     );
     for (const { given, path } of holders) {
       const faults = parseScenario(withOther(given, [...path, 'oddity'], 1)).faults;
@@ -71,14 +95,34 @@ describe('damaged scenarios', () => {
     }
   });
 
-  it.each([[null], [undefined], [1], ['text'], [[]], [true], [1n], [() => 1], [deep], [circle]])('that are no scenario at all are refused', (given) => {
-    expect(parseScenario(given).faults?.length).toBeGreaterThan(0);
-  });
+  it.each([[null], [undefined], [1], ['text'], [[]], [true], [1n], [() => 1], [deep], [circle]])(
+    'that are no scenario at all are refused',
+    (given) => {
+      expect(parseScenario(given).faults?.length).toBeGreaterThan(0);
+    },
+  );
 
   it.each<[string, unknown, string]>([
-    ['strands that would fill a pipe', { conductor: { strands: { count: 5000, diameter_mm: 20 } } }, 'cable.conductor.strands'],
-    ['a metal without resistance when hot', { conductor: { size_mm2: 1, metal: { rho20_nOhmM: 20, alpha20_perK: -0.005, heatCapacity_MJPerM3K: 3 } } }, 'cable.conductor.metal'],
-    ['a metal without resistance in between', { conductor: { size_mm2: 1, metal: { rho20_nOhmM: 20, alpha20_perK: -0.01, beta20_perK2: 2e-5, heatCapacity_MJPerM3K: 3 } } }, 'cable.conductor.metal'],
+    [
+      'strands that would fill a pipe',
+      { conductor: { strands: { count: 5000, diameter_mm: 20 } } },
+      'cable.conductor.strands',
+    ],
+    [
+      'a metal without resistance when hot',
+      { conductor: { size_mm2: 1, metal: { rho20_nOhmM: 20, alpha20_perK: -0.005, heatCapacity_MJPerM3K: 3 } } },
+      'cable.conductor.metal',
+    ],
+    [
+      'a metal without resistance in between',
+      {
+        conductor: {
+          size_mm2: 1,
+          metal: { rho20_nOhmM: 20, alpha20_perK: -0.01, beta20_perK2: 2e-5, heatCapacity_MJPerM3K: 3 },
+        },
+      },
+      'cable.conductor.metal',
+    ],
     ['a bundle thinner than its metal', { conductor: { size_mm2: 1, bundle_mm: 1 } }, 'cable.conductor.bundle_mm'],
     ['a core that is not there', { conductor: { size_mm2: 1 }, loaded: [1] }, 'cable.loaded'],
   ])('are refused at their place: %s', (_, part, path) => {
@@ -116,9 +160,12 @@ describe('links', () => {
     const letters = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+-$'];
     const alike = fc.array(fc.constantFrom(...letters), { maxLength: 300 }).map((list) => list.join(''));
     fc.assert(
-      fc.property(fc.oneof(alike, fc.string({ maxLength: 100 }), fc.string({ unit: 'binary', maxLength: 100 })), (text) => {
-        expect(scenarioFromLink(text).faults?.length).toBeGreaterThan(0);
-      }),
+      fc.property(
+        fc.oneof(alike, fc.string({ maxLength: 100 }), fc.string({ unit: 'binary', maxLength: 100 })),
+        (text) => {
+          expect(scenarioFromLink(text).faults?.length).toBeGreaterThan(0);
+        },
+      ),
       { seed: 11, numRuns: 10_000 },
     );
   });

@@ -66,7 +66,9 @@ describe('a live run', () => {
   });
 
   it('reads volts, amperes and watts that belong together', () => {
-    const live = liveRun(buildCase({ ...cord, lead: { length_m: 10, contact_ohm: 0.05 }, supply: [{ kind: 'voltage', U_V: 8 }] }));
+    const live = liveRun(
+      buildCase({ ...cord, lead: { length_m: 10, contact_ohm: 0.05 }, supply: [{ kind: 'voltage', U_V: 8 }] }),
+    );
     const { lead, heat } = live.advance(60);
     expect(lead.U).toBeCloseTo(lead.I * lead.R, 10);
     expect(lead.U + lead.I * 0.05).toBeCloseTo(8, 10);

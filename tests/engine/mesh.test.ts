@@ -8,7 +8,8 @@ const sheath: Ring = { name: 'sheath', r0: 2.6e-3, r1: 3.4e-3, k: 0.17, rhoC: 2.
 const lagging: Ring = { name: 'lagging', r0: 3.4e-3, r1: 20e-3, k: 0.04, rhoC: 5e4 };
 const metal = 6; // J/(m·K)
 const rings = { one: [body], two: [body, sheath], three: [body, sheath, lagging] } as const;
-const capacityOf = (list: readonly Ring[]) => list.reduce((sum, { r0, r1, rhoC }) => sum + Math.PI * (r1 ** 2 - r0 ** 2) * rhoC, metal);
+const capacityOf = (list: readonly Ring[]) =>
+  list.reduce((sum, { r0, r1, rhoC }) => sum + Math.PI * (r1 ** 2 - r0 ** 2) * rhoC, metal);
 const sum = (x: ArrayLike<number>) => Array.from(x).reduce((total, value) => total + value, 0);
 
 const meshes: [string, readonly Ring[], number, number][] = [
@@ -24,15 +25,20 @@ const meshFor = (list: readonly Ring[], cells: number, first: number) =>
   meshOf(list, metal, Math.min(2, list.length), cells, first, 1e-3);
 
 describe('a mesh', () => {
-  it.each(meshes)('holds what its parts hold per kelvin, by its columns as by its rows: %s', (_, list, cells, first) => {
-    const mesh = meshFor(list, cells, first);
-    expect(sum(mesh.capacity)).toBeCloseTo(sum(mesh.lower) + sum(mesh.diagonal) + sum(mesh.upper), 12);
-    expect(sum(mesh.capacity) / capacityOf(list) - 1).toBeCloseTo(0, cells > 10 ? 2 : 1);
-    expect(Math.min(...mesh.capacity)).toBeGreaterThan(0);
-  });
+  it.each(meshes)(
+    'holds what its parts hold per kelvin, by its columns as by its rows: %s',
+    (_, list, cells, first) => {
+      const mesh = meshFor(list, cells, first);
+      expect(sum(mesh.capacity)).toBeCloseTo(sum(mesh.lower) + sum(mesh.diagonal) + sum(mesh.upper), 12);
+      expect(sum(mesh.capacity) / capacityOf(list) - 1).toBeCloseTo(0, cells > 10 ? 2 : 1);
+      expect(Math.min(...mesh.capacity)).toBeGreaterThan(0);
+    },
+  );
 
   it('holds the true heat but for a share that falls with the square of the step or faster', () => {
-    const off = [24, 48, 96].map((cells) => Math.abs(sum(meshFor(rings.two, cells, Infinity).capacity) / capacityOf(rings.two) - 1));
+    const off = [24, 48, 96].map((cells) =>
+      Math.abs(sum(meshFor(rings.two, cells, Infinity).capacity) / capacityOf(rings.two) - 1),
+    );
     expect(off[0]).toBeLessThan(1.5e-3);
     expect((off[0] as number) / (off[1] as number)).toBeGreaterThan(3.8);
     expect((off[1] as number) / (off[2] as number)).toBeGreaterThan(3.8);
@@ -44,13 +50,16 @@ describe('a mesh', () => {
     expect(sum(mesh.K.map((K) => 1 / K)) / exact).toBeCloseTo(1, 12);
   });
 
-  it.each(meshes)('has its nodes in order from the conductor out, and its surface where the cable ends: %s', (_, list, cells, first) => {
-    const { r, surface } = meshFor(list, cells, first);
-    expect(r[0]).toBeCloseTo(0.8e-3, 15);
-    expect(r.at(-1)).toBeCloseTo(list.at(-1)?.r1 as number, 15);
-    for (let i = 1; i < r.length; i++) expect(r[i]).toBeGreaterThan(r[i - 1] as number);
-    expect(r[surface]).toBeCloseTo(list[Math.min(2, list.length) - 1]?.r1 as number, 15);
-  });
+  it.each(meshes)(
+    'has its nodes in order from the conductor out, and its surface where the cable ends: %s',
+    (_, list, cells, first) => {
+      const { r, surface } = meshFor(list, cells, first);
+      expect(r[0]).toBeCloseTo(0.8e-3, 15);
+      expect(r.at(-1)).toBeCloseTo(list.at(-1)?.r1 as number, 15);
+      for (let i = 1; i < r.length; i++) expect(r[i]).toBeGreaterThan(r[i - 1] as number);
+      expect(r[surface]).toBeCloseTo(list[Math.min(2, list.length) - 1]?.r1 as number, 15);
+    },
+  );
 
   it('begins with a first cell no wider than was asked for, each run of cells twice as wide as the one before', () => {
     const { r } = meshFor(rings.one, 24, 2e-6);

@@ -21,7 +21,13 @@ export interface PlainProblem {
 }
 
 /** Kuehn and Goldstein's still air round a horizontal cylinder, with radiation [W/m]. */
-export function stillAirShed(D: number, emissivity: number, Ta: number, T: number, extra = (free: number) => free): number {
+export function stillAirShed(
+  D: number,
+  emissivity: number,
+  Ta: number,
+  T: number,
+  extra = (free: number) => free,
+): number {
   const Tf = (T + Ta) / 2;
   const mu = (1.716e-5 * (Tf / 273.15) ** 1.5 * (273.15 + 110.4)) / (Tf + 110.4);
   const k = (0.0241 * (Tf / 273.15) ** 1.5 * (273.15 + 194)) / (Tf + 194);
@@ -45,7 +51,8 @@ export function draughtShed(D: number, emissivity: number, Ta: number, speed: nu
   const Pr = (mu * 1007) / k;
   const Re = (speed * D) / nu;
   const forced =
-    0.3 + ((0.62 * Re ** 0.5 * Pr ** (1 / 3)) / (1 + (0.4 / Pr) ** (2 / 3)) ** 0.25) * (1 + (Re / 282_000) ** 0.625) ** 0.8;
+    0.3 +
+    ((0.62 * Re ** 0.5 * Pr ** (1 / 3)) / (1 + (0.4 / Pr) ** (2 / 3)) ** 0.25) * (1 + (Re / 282_000) ** 0.625) ** 0.8;
   return stillAirShed(D, emissivity, Ta, T, (free) => (forced ** 4 + free ** 4) ** 0.25);
 }
 
@@ -101,7 +108,14 @@ function solved(A: number[][], b: number[]): number[] {
  * Shape factor with finite conductors and a real surface, of core i: dipoles on every conductor, the surface's answer to
  * harmonic m by `gamma(m)`.
  */
-export function finiteG(z: Complex[], rc: number, R: number, loaded: number[], i: number, gamma: (m: number) => number): number {
+export function finiteG(
+  z: Complex[],
+  rc: number,
+  R: number,
+  loaded: number[],
+  i: number,
+  gamma: (m: number) => number,
+): number {
   const orders = Array.from({ length: 60 }, (_, m) => m + 1);
   const N = z.length;
   const at = (k: number) => z[k] as Complex;
@@ -115,14 +129,26 @@ export function finiteG(z: Complex[], rc: number, R: number, loaded: number[], i
     let g: Complex = [0, 0];
     for (const j of loaded) {
       if (j !== k) g = minus(g, over([1, 0], minus(at(k), at(j))));
-      g = plus(g, times(scaled(bar(at(j)), 1 / (R * R)), series(k, j, () => 1)));
+      g = plus(
+        g,
+        times(
+          scaled(bar(at(j)), 1 / (R * R)),
+          series(k, j, () => 1),
+        ),
+      );
     }
     const right = scaled(bar(g), -rc * rc);
     [b[2 * k], b[2 * k + 1]] = [right[0], right[1]];
     for (let j = 0; j < N; j++) {
       for (const part of [0, 1] as const) {
         const p: Complex = part === 0 ? [1, 0] : [0, 1];
-        let field = times(bar(p), scaled(series(k, j, (m) => m), 1 / (R * R)));
+        let field = times(
+          bar(p),
+          scaled(
+            series(k, j, (m) => m),
+            1 / (R * R),
+          ),
+        );
         if (j !== k) field = minus(field, over(p, power(minus(at(k), at(j)), 2)));
         const column = plus(j === k ? p : [0, 0], scaled(bar(field), rc * rc));
         (A[2 * k] as number[])[2 * j + part] = column[0];
@@ -139,7 +165,10 @@ export function finiteG(z: Complex[], rc: number, R: number, loaded: number[], i
   for (let j = 0; j < N; j++) {
     const p: Complex = [x[2 * j] as number, x[2 * j + 1] as number];
     if (j !== i) G += over(p, minus(at(i), at(j)))[0];
-    G += times(times(bar(p), scaled(at(i), 1 / (R * R))), series(i, j, () => 1))[0];
+    G += times(
+      times(bar(p), scaled(at(i), 1 / (R * R))),
+      series(i, j, () => 1),
+    )[0];
   }
   return G;
 }
@@ -153,7 +182,12 @@ export function surfaceGamma(m: number, k: number, r0: number, r1: number, kShea
 }
 
 /** Temperatures over time: conductor and outermost surface at each whole `every` seconds up to `end`. */
-export function plainRun(of: PlainProblem, cells: number, end: number, every: number): { t: number; conductor: number; surface: number }[] {
+export function plainRun(
+  of: PlainProblem,
+  cells: number,
+  end: number,
+  every: number,
+): { t: number; conductor: number; surface: number }[] {
   const width = of.rings.reduce((sum, { r0, r1 }) => sum + r1 - r0, 0);
   const parts = of.rings.flatMap((ring) => {
     const n = Math.max(4, Math.round((cells * (ring.r1 - ring.r0)) / width));
@@ -185,8 +219,8 @@ export function plainRun(of: PlainProblem, cells: number, end: number, every: nu
   function rates(y: Float64Array, t: number, out: Float64Array): void {
     let into = of.heat(y[0] as number, t);
     for (let i = 0; i <= last; i++) {
-      const away =
-        i < last ? ((y[i] as number) - (y[i + 1] as number)) / (R[i] as number) : of.shed((surface = surfaceOf(y[i] as number)));
+      if (i === last) surface = surfaceOf(y[i] as number);
+      const away = i < last ? ((y[i] as number) - (y[i + 1] as number)) / (R[i] as number) : of.shed(surface);
       out[i] = (into - away) / (C[i] as number);
       into = away;
     }
@@ -194,9 +228,17 @@ export function plainRun(of: PlainProblem, cells: number, end: number, every: nu
 
   const n = last + 1;
   const y = new Float64Array(n).fill(of.T0);
-  const [k1, k2, k3, k4, mid] = [1, 2, 3, 4, 5].map(() => new Float64Array(n)) as [Float64Array, Float64Array, Float64Array, Float64Array, Float64Array];
+  const [k1, k2, k3, k4, mid] = [1, 2, 3, 4, 5].map(() => new Float64Array(n)) as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
   // Runge and Kutta's steps, below the bound at which the fastest cell would grow
-  const fastest = Math.max(...C.map((c, i) => ((i > 0 ? 1 / (R[i - 1] as number) : 0) + (i < last ? 1 / (R[i] as number) : 0)) / c));
+  const fastest = Math.max(
+    ...C.map((c, i) => ((i > 0 ? 1 / (R[i - 1] as number) : 0) + (i < last ? 1 / (R[i] as number) : 0)) / c),
+  );
   const steps = Math.ceil((every * Math.max(fastest * 2, 40 / every)) / 2.2);
   const h = every / steps;
   const list = [{ t: 0, conductor: of.T0, surface: of.T0 }];
@@ -211,7 +253,9 @@ export function plainRun(of: PlainProblem, cells: number, end: number, every: nu
       for (let i = 0; i < n; i++) mid[i] = (y[i] as number) + h * (k3[i] as number);
       rates(mid, t + h, k4);
       for (let i = 0; i < n; i++) {
-        y[i] = (y[i] as number) + (h / 6) * ((k1[i] as number) + 2 * (k2[i] as number) + 2 * (k3[i] as number) + (k4[i] as number));
+        y[i] =
+          (y[i] as number) +
+          (h / 6) * ((k1[i] as number) + 2 * (k2[i] as number) + 2 * (k3[i] as number) + (k4[i] as number));
       }
     }
     list.push({ t: mark * every, conductor: y[0] as number, surface: surfaceOf(y[last] as number) });

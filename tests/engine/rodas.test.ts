@@ -1,9 +1,9 @@
 // Hairer & Wanner, Solving Ordinary Differential Equations II, section IV.7: order conditions of Rosenbrock methods (table 7.1)
 // and the passage from stages U to stages k: Γ⁻¹ = I/γ − C, α = A Γ, b = m Γ.
 import { describe, expect, it } from 'vitest';
-import { a, c, d, gamma } from '#engine/heating/rodas.ts';
 import { meshOf } from '#engine/heating/mesh.ts';
 import { radialOf } from '#engine/heating/radial.ts';
+import { a, c, d, gamma } from '#engine/heating/rodas.ts';
 import { buildCase, conductorResistance } from '#engine/heating/thermal-case.ts';
 
 const stages = 6;
@@ -35,7 +35,8 @@ function inverse(L: number[][]): number[][] {
 const at = (M: number[][], i: number, j: number) => (M[i] as number[])[j] as number;
 const product = (P: number[][], Q: number[][]) =>
   each.map((i) => each.map((j) => each.reduce((sum, k) => sum + at(P, i, k) * at(Q, k, j), 0)));
-const times = (M: number[][], x: number[]) => each.map((i) => each.reduce((sum, j) => sum + at(M, i, j) * (x[j] as number), 0));
+const times = (M: number[][], x: number[]) =>
+  each.map((i) => each.reduce((sum, j) => sum + at(M, i, j) * (x[j] as number), 0));
 const dot = (x: number[], y: number[]) => x.reduce((sum, v, i) => sum + v * (y[i] as number), 0);
 const mul = (x: number[], y: number[]) => x.map((v, i) => v * (y[i] as number));
 
@@ -43,7 +44,8 @@ const GammaInverse = each.map((i) => each.map((j) => (i === j ? 1 / gamma : 0) -
 const Gamma = inverse(GammaInverse);
 const alpha = product(A, Gamma);
 const beta = each.map((i) => each.map((j) => at(alpha, i, j) + at(Gamma, i, j)));
-const weights = (of: number[]) => each.map((j) => each.reduce((sum, i) => sum + (of[i] as number) * at(Gamma, i, j), 0));
+const weights = (of: number[]) =>
+  each.map((j) => each.reduce((sum, i) => sum + (of[i] as number) * at(Gamma, i, j), 0));
 const ones = each.map(() => 1);
 const alphas = times(alpha, ones);
 const betas = times(beta, ones);
@@ -65,12 +67,17 @@ describe('the coefficients of the time stepping method', () => {
     expect(Math.abs(sum(weights(m)) - should(1))).toBeLessThan(1e-13);
   });
 
-  it.each(conditions.filter(([order]) => order <= 3))('of the embedded result meet the condition of order %i, %s', (_, __, sum, should) => {
-    expect(Math.abs(sum(weights(mEmbedded)) - should(1))).toBeLessThan(1e-13);
-  });
+  it.each(conditions.filter(([order]) => order <= 3))(
+    'of the embedded result meet the condition of order %i, %s',
+    (_, __, sum, should) => {
+      expect(Math.abs(sum(weights(mEmbedded)) - should(1))).toBeLessThan(1e-13);
+    },
+  );
 
   it('of the embedded result do not meet order 4, so that the error estimate is of order 3', () => {
-    const misses = conditions.filter(([order]) => order === 4).map(([, , sum, should]) => Math.abs(sum(weights(mEmbedded)) - should(1)));
+    const misses = conditions
+      .filter(([order]) => order === 4)
+      .map(([, , sum, should]) => Math.abs(sum(weights(mEmbedded)) - should(1)));
     expect(Math.max(...misses)).toBeGreaterThan(1e-3);
   });
 
@@ -113,15 +120,18 @@ describe('the coefficients of the time stepping method', () => {
     }
   });
 
-  it.each(conditions.filter(([order]) => order <= 3))('of the dense output meet the condition of order %i, %s, anywhere in a step', (_, __, sum, should) => {
-    for (const s of [0, 0.1, 0.25, 0.5, 0.8, 1]) {
-      const row = each.map((j) => {
-        const [second, third] = [named(d, 'd', 1, j), named(d, 'd', 2, j)];
-        return s * ((m[j] as number) + (1 - s) * (second + s * third));
-      });
-      expect(Math.abs(sum(weights(row)) - should(s))).toBeLessThan(1e-12);
-    }
-  });
+  it.each(conditions.filter(([order]) => order <= 3))(
+    'of the dense output meet the condition of order %i, %s, anywhere in a step',
+    (_, __, sum, should) => {
+      for (const s of [0, 0.1, 0.25, 0.5, 0.8, 1]) {
+        const row = each.map((j) => {
+          const [second, third] = [named(d, 'd', 1, j), named(d, 'd', 2, j)];
+          return s * ((m[j] as number) + (1 - s) * (second + s * third));
+        });
+        expect(Math.abs(sum(weights(row)) - should(s))).toBeLessThan(1e-12);
+      }
+    },
+  );
 });
 
 /** Conductor temperature [K] of a cord after 240 s at 16 A in `steps` equal steps. */
@@ -132,7 +142,14 @@ function inEqualSteps(steps: number) {
     supply: [{ kind: 'current', I_A: 16 }],
     start: { T_degC: 25 },
   });
-  const mesh = meshOf(of.rings, of.conductorCapacity, of.rings.length, 24, Number.POSITIVE_INFINITY, of.equivalentRadius);
+  const mesh = meshOf(
+    of.rings,
+    of.conductorCapacity,
+    of.rings.length,
+    24,
+    Number.POSITIVE_INFINITY,
+    of.equivalentRadius,
+  );
   const radial = radialOf(mesh, of.outside.flow, new Float64Array(mesh.r.length).fill(of.T0));
   radial.setHeat((T) => of.n * 256 * conductorResistance(of, T));
   for (let i = 0; i < steps; i++) {

@@ -53,11 +53,14 @@ function conductorAt(of: ThermalCase, step: SupplyStep, T0 = of.T0): number {
 describe.each(grounds)('in steady state, in %s', (_, surroundings) => {
   const of = buildCase({ ...cord, surroundings });
 
-  it.each([330, 343.15, 400, 600])('the rating at a temperature is the current that brings the conductor there: %f K', (T) => {
-    const I = ratingAt(of, T) as number;
-    expect(conductorAt(of, held(I))).toBeCloseTo(T, 6);
-    expect(heatRatio(of, I, T)).toBeCloseTo(1, 9);
-  });
+  it.each([330, 343.15, 400, 600])(
+    'the rating at a temperature is the current that brings the conductor there: %f K',
+    (T) => {
+      const I = ratingAt(of, T) as number;
+      expect(conductorAt(of, held(I))).toBeCloseTo(T, 6);
+      expect(heatRatio(of, I, T)).toBeCloseTo(1, 9);
+    },
+  );
 
   it.each(['surface', 'outside'] as const)('so is the rating at the %s', (place) => {
     const I = ratingAt(of, 310, place) as number;
@@ -89,8 +92,12 @@ describe.each(grounds)('in steady state, in %s', (_, surroundings) => {
     expect([kind, T]).toEqual(['melts first', of.cable.conductor.metal.melting.value]);
     expect(steadyAt(of, held(0.9999 * I)).kind).toBe('steady');
     expect(steadyAt(of, held(1.0001 * I))).toEqual({ kind: 'no steady state', reason: 'melts first' });
-    expect(runCase(buildCase({ ...of.scenario, supply: [held(1.05 * I)], run: { duration_s: 1e6 } })).outcome).toBe('melted');
-    expect(runCase(buildCase({ ...of.scenario, supply: [held(0.98 * I)], run: { duration_s: 1e6 } })).outcome).toBe('completed');
+    expect(runCase(buildCase({ ...of.scenario, supply: [held(1.05 * I)], run: { duration_s: 1e6 } })).outcome).toBe(
+      'melted',
+    );
+    expect(runCase(buildCase({ ...of.scenario, supply: [held(0.98 * I)], run: { duration_s: 1e6 } })).outcome).toBe(
+      'completed',
+    );
   });
 
   it.each<[string, SupplyStep]>([
@@ -161,16 +168,19 @@ describe('the threshold', () => {
     expect(I).toBeCloseTo(1 / Math.sqrt(of.cable.conductor.R20 * total * (0.004 + 2 * Math.sqrt(beta))), 8);
   });
 
-  it.each([0.9, 0.99, 0.999, 0.9999, 0.999_999])('of a runaway has a steady state below it, by the formula’s lower root: %f', (share) => {
-    const [alpha, beta] = [0.004, 2e-5];
-    const of = linear(alpha, beta, H);
-    const I = share * threshold(of).I;
-    // x/ΣT = I² R (1 + αx + βx²), the lower root
-    const q = I * I * of.cable.conductor.R20 * (of.resistance + 1 / H);
-    const half = (1 - q * alpha) / (2 * q * beta);
-    const x = half - Math.sqrt(half * half - 1 / beta);
-    expect(conductorAt(of, held(I))).toBeCloseTo(293.15 + x, 2);
-  });
+  it.each([0.9, 0.99, 0.999, 0.9999, 0.999_999])(
+    'of a runaway has a steady state below it, by the formula’s lower root: %f',
+    (share) => {
+      const [alpha, beta] = [0.004, 2e-5];
+      const of = linear(alpha, beta, H);
+      const I = share * threshold(of).I;
+      // x/ΣT = I² R (1 + αx + βx²), the lower root
+      const q = I * I * of.cable.conductor.R20 * (of.resistance + 1 / H);
+      const half = (1 - q * alpha) / (2 * q * beta);
+      const x = half - Math.sqrt(half * half - 1 / beta);
+      expect(conductorAt(of, held(I))).toBeCloseTo(293.15 + x, 2);
+    },
+  );
 
   it('of a runaway has none above it, from the cold or from beyond the upper root', () => {
     const of = linear(0.004, 2e-5, H);
@@ -195,7 +205,14 @@ describe('a rating', () => {
 
   it('rises with the temperature allowed, with the area, and falls with ambient and with loaded cores', () => {
     const rate = (extra: object, T = 343.15, ambient_degC = 20) =>
-      ratingAt(buildCase({ ...cord, cable: { ...cord.cable, ...extra } as Scenario['cable'], surroundings: { kind: 'stillAir', ambient_degC } }), T) as number;
+      ratingAt(
+        buildCase({
+          ...cord,
+          cable: { ...cord.cable, ...extra } as Scenario['cable'],
+          surroundings: { kind: 'stillAir', ambient_degC },
+        }),
+        T,
+      ) as number;
     const base = rate({});
     expect(rate({}, 353.15)).toBeGreaterThan(base);
     expect(rate({ size_mm2: 2.5 })).toBeGreaterThan(base);

@@ -1,11 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { cableOf } from '#engine/cable/cable.ts';
+import type { SurroundingsSpec } from '#engine/scenario/schema.ts';
 import { arrangements, clipped, draught, stillAir } from '#engine/surroundings/air-laws.ts';
 import { coilEffect, layersFor } from '#engine/surroundings/coil.ts';
-import { film, nusseltChurchillBernstein, nusseltChurchillChu, nusseltKuehnGoldstein } from '#engine/surroundings/convection.ts';
+import {
+  film,
+  nusseltChurchillBernstein,
+  nusseltChurchillChu,
+  nusseltKuehnGoldstein,
+} from '#engine/surroundings/convection.ts';
 import { behindResistance, stefanBoltzmann } from '#engine/surroundings/law.ts';
 import { outsideOf } from '#engine/surroundings/outside.ts';
-import type { SurroundingsSpec } from '#engine/scenario/schema.ts';
 
 const Ta = 293.15;
 const shedding = (diameter: number, emissivity = 0.9) => ({ diameter, perimeter: Math.PI * diameter, emissivity, Ta });
@@ -29,15 +34,18 @@ describe('laws of the surface', () => {
     expect(Math.abs(law(Ta - 1e-9))).toBeLessThan(1e-8);
   });
 
-  it.each(laws)('shed the more the hotter they are, from −60 to 1500 °C, and take heat in below ambient: %s', (_, law) => {
-    let before = Number.NEGATIVE_INFINITY;
-    for (let T = 213; T < 1773; T += T < 400 ? 0.5 : 5) {
-      const shed = law(T);
-      expect(shed).toBeGreaterThan(before);
-      before = shed;
-      expect(Math.sign(shed)).toBe(Math.sign(T - Ta));
-    }
-  });
+  it.each(laws)(
+    'shed the more the hotter they are, from −60 to 1500 °C, and take heat in below ambient: %s',
+    (_, law) => {
+      let before = Number.NEGATIVE_INFINITY;
+      for (let T = 213; T < 1773; T += T < 400 ? 0.5 : 5) {
+        const shed = law(T);
+        expect(shed).toBeGreaterThan(before);
+        before = shed;
+        expect(Math.sign(shed)).toBe(Math.sign(T - Ta));
+      }
+    },
+  );
 
   it.each(diameters)('of a draught are those of still air below 0.01 m/s, and no less above: %f m', (d) => {
     for (const correlation of correlations) {
@@ -167,7 +175,9 @@ describe('a coil', () => {
   });
 
   it('refuses a length that does not fit', () => {
-    expect(() => coilEffect({ ...coil, length: 1.06 * Math.PI * 4 * 14 * (0.15 + 4 * De) })).toThrow(/length on the drum/);
+    expect(() => coilEffect({ ...coil, length: 1.06 * Math.PI * 4 * 14 * (0.15 + 4 * De) })).toThrow(
+      /length on the drum/,
+    );
   });
 });
 

@@ -1,7 +1,17 @@
 // Every physical number of the engine's materials is a record with a source, a unit and an uncertainty; what is from memory
 // stays marked so. The counts change only together with the reason for it.
 import { describe, expect, it } from 'vitest';
-import { type Limit, type Metal, metals, type Plastic, type Property, plastics, sources, tin, touchLimit } from '#engine';
+import {
+  type Limit,
+  type Metal,
+  metals,
+  type Plastic,
+  type Property,
+  plastics,
+  sources,
+  tin,
+  touchLimit,
+} from '#engine';
 
 const materials: readonly (Metal | Plastic)[] = [...Object.values(metals), tin, ...Object.values(plastics)];
 

@@ -18,7 +18,10 @@ const cable = {
     class: 1,
     area_mm2: 0.01,
   },
-  insulation: { material: { rhoT_KmPerW: 1 / k, heatCapacity_MJPerM3K: rhoC / 1e6 }, thickness_mm: 1e3 * R - wire_mm / 2 },
+  insulation: {
+    material: { rhoT_KmPerW: 1 / k, heatCapacity_MJPerM3K: rhoC / 1e6 },
+    thickness_mm: 1e3 * R - wire_mm / 2,
+  },
 };
 
 /** Share of the first temperature difference left in the axis after `Fo` = a t/R². */

@@ -36,7 +36,7 @@ const read: Row[] = [
   ['3:55', 'time', 235, 3, '3 min 55 s'],
   ['3:55 min', 'time', 235, 3, '3 min 55 s'],
   ['1:05 h', 'time', 3900, 2, '1 h 5 min'],
-  ['1:05:30', 'time', 3930, 4, '1 h 5 min 30 s'],
+  ['1:05:30', 'time', 3930, 3, '1 h 5 min 30 s'],
   ['1 h 5 min', 'time', 3900, 2, '1 h 5 min'],
   ['1h05', 'time', 3900, 2, '1 h 5 min'],
   ['3½ min', 'time', 210, 2, '3.5 min'],
@@ -63,7 +63,7 @@ const read: Row[] = [
   ['13.3 mΩ/m', 'resistance per metre', 0.0133, 3, '13.3 mΩ/m'],
   ['13.3 ohm/km', 'resistance per metre', 0.0133, 3, '13.3 Ω/km'],
   ['13.3 milliohms per metre', 'resistance per metre', 0.0133, 3, '13.3 mΩ/m'],
-  ['3.14 ohms per kft', 'resistance per metre', 0.0103018, 3, '3.14 Ω/kft'],
+  ['3.14 ohms per kft', 'resistance per metre', 0.010301837, 3, '3.14 Ω/kft'],
   ['10.6 W/m', 'heat per metre', 10.6, 3, '10.6 W/m'],
   ['10.6 watts per metre', 'heat per metre', 10.6, 3, '10.6 W/m'],
   ['60 m', 'length', 60, 1, '60 m'],
@@ -150,6 +150,12 @@ it.each([
 ] as const)('the last place of ‘%s’ is worth %d A', (text, place) => {
   const reading = readAnswer(text, 'current');
   expect(reading.status === 'read' && reading.place).toBeCloseTo(place, 12);
+});
+
+it('a clock time in whole tens of seconds may have been rounded to them', () => {
+  expect(readAnswer('3:40', 'time')).toMatchObject({ value: 220, place: 10 });
+  expect(readAnswer('3 min 45 s', 'time')).toMatchObject({ value: 225, place: 1 });
+  expect(readAnswer('1:10', 'time')).toMatchObject({ value: 70, place: 1 });
 });
 
 const kinds: AnswerKind[] = [

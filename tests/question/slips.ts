@@ -1,4 +1,5 @@
-import { predict, type Question } from '#engine';
+import { predict } from '#engine';
+import type { Question } from '#engine/question/types.ts';
 import { plainText } from '#engine/question/words.ts';
 
 // What a learner with a wrong idea answers, computed from the words of the stem alone (M18: from the cord's own data).

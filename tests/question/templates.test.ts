@@ -35,7 +35,7 @@ const textsOf = (q: Question): string[] => [
   q.look,
   ...q.cautions,
   ...q.wrong.flatMap(({ trueOf, ask, id }) => [
-    `20.8 A ${trueOf}`,
+    `20.8\u00A0A ${trueOf}`,
     ask,
     misconceptions[id].whyNot,
     misconceptions[id].thinks,
@@ -43,7 +43,7 @@ const textsOf = (q: Question): string[] => [
   ...(q.figure ? [q.figure.words] : []),
 ];
 
-/** Sentences of a text and their words; an amount with its unit is one word. */
+/** The words in each sentence of a text; a unit counts as one. */
 const sentences = (text: string) => text.split(/(?<=[.?!:])\s+/).map((sentence) => sentence.split(/[\s]+/).length);
 
 it('lesson 2.2 has its three questions', () => {
@@ -56,8 +56,8 @@ describe.each(cases)('%s in %s', (_id, practice, template) => {
 
   it('draws within the cap, and makes other questions from other seeds', () => {
     expect(all().filter(({ fallback }) => fallback).length).toBeLessThan(0.05 * seeds.length);
-    const stems = new Set(all().map(({ stem }) => stem.map(plainText).join()));
-    expect(stems.size).toBeGreaterThan(0.9 * seeds.length);
+    const different = new Set(all().map(({ stem, figure }) => JSON.stringify([stem, figure])));
+    expect(different.size).toBeGreaterThan(0.9 * seeds.length);
   });
 
   it('makes the same question from the same ref, also by way of an address', () => {
@@ -211,6 +211,17 @@ it('the answer to Q28 is the engine’s own curve at that time, and the answer t
   }
 });
 
+it('the answer to Q29 is the current times the root of the on-share, from the words of the stem', () => {
+  for (const practice of practices) {
+    for (const { stem, answer } of questions(templates.Q29 as Template, practice)) {
+      const text = stem.map(plainText).join(' ').replaceAll('\u00A0', ' ');
+      const [, I, on, off] = /draws (\d+) A for (\d+) s, then nothing for (\d+) s/.exec(text)!.map(Number);
+      const share = (on as number) / ((on as number) + (off as number));
+      expect(answer.value).toBeCloseTo((I as number) * Math.sqrt(share), 10);
+    }
+  }
+});
+
 it('the answer to Q29 warms the cord as the cycle does, by the engine', () => {
   for (const question of questions(templates.Q29 as Template, 'iec').slice(0, 10)) {
     const [cycle, steady] = question.scenarios.map(({ scenario }) => predict(scenario).run.curves);
@@ -250,7 +261,9 @@ it('chance is the same everywhere', () => {
       716,
     ]
   `);
-  expect(plainText((templates.Q29 as Template).question('pinned', 'iec').stem.flat())).toMatchInlineSnapshot(`"An air compressor in a joinery draws 15 A for 4 s, then nothing for 16 s, over and over.It hangs on a three-core 1 mm² cord in still air at 10 °C. The cycle is far shorter than the cord's warm-up.Which steady current would make the same heat on average?"`);
+  expect(plainText((templates.Q29 as Template).question('pinned', 'iec').stem.flat())).toMatchInlineSnapshot(
+    `"An air compressor in a joinery draws 15 A for 4 s, then nothing for 16 s, over and over.It hangs on a three-core 1 mm² cord in still air at 10 °C. The cycle is far shorter than the cord's warm-up.Which steady current would make the same heat on average?"`,
+  );
 });
 
 it('an address that names no question of ours says why', () => {
@@ -262,6 +275,8 @@ it('an address that names no question of ours says why', () => {
   expect(refFromText('Q28.1.xx.a')).toBeUndefined();
   expect(refFromText('Q28.1.iec.%')).toBeUndefined();
   expect(refFromText('')).toBeUndefined();
+  const ref = { id: 'Q28', version: 1, practice: 'na', seed: 'evening class. 7/ü' } as const;
+  expect(refFromText(refToText(ref))).toEqual(ref);
 });
 
 it('drawing takes a few milliseconds, marking far less than one', () => {

@@ -1,13 +1,11 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import { render } from 'vitest-browser-svelte';
-import { parseScenario, predict, type Scenario, scenarioFromLink } from '#engine';
-import example from '#engine/examples/workshop-bench.json';
+import { parseScenario, predict, type Scenario, benchStart as scenario, scenarioFromLink } from '#engine';
 import Bench from '#site/widgets/bench/Bench.svelte';
 import { csvOf } from '#site/widgets/bench/csv.ts';
 import { isTabled, ownLike, withRow } from '#site/widgets/bench/edit.ts';
 
-const { scenario } = parseScenario(example) as { scenario: Scenario };
 const figures = () => Array.from(document.querySelectorAll('.readings .figure'), (node) => node.textContent?.trim());
 
 beforeEach(() => {
