@@ -10,10 +10,10 @@ export { awgArea, awgDiameter, awgSizes } from './conductor/awg.ts';
 export { type Conductor, conductorOf, metalOf } from './conductor/conductor.ts';
 export {
   type ConductorClass,
-  copperTableResistance,
   type StandardSize,
   standardSize,
   standardSizes,
+  tableResistance,
 } from './conductor/iec60228.ts';
 export { OutOfRange, within } from './errors.ts';
 export { benchStart, type CastKey, cast, castScenario } from './examples/cast.ts';

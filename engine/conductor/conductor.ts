@@ -5,7 +5,7 @@ import { kelvin, metres, ohmsPerMetre, squareMetres } from '../quantity.ts';
 import { ScenarioFault } from '../scenario/fault.ts';
 import type { MetalValues } from '../scenario/schema.ts';
 import { awgArea } from './awg.ts';
-import { type ConductorClass, copperTableResistance } from './iec60228.ts';
+import { type ConductorClass, type TableResistance, tableResistance } from './iec60228.ts';
 
 /** A stranded bundle's diameter over that of a solid round wire of the same metal area (our choice; measured cords spread so). */
 export const strandedSpread = 1.13;
@@ -38,6 +38,7 @@ export interface ConductorSpec {
   readonly metal?: string | MetalValues | undefined;
   readonly law?: 'straight' | 'curved' | undefined;
   readonly class?: ConductorClass | undefined;
+  readonly finish?: 'plain' | 'tinned' | undefined;
   readonly strands?: { count: number; diameter_mm: number } | undefined;
   readonly area_mm2?: number | undefined;
   readonly bundle_mm?: number | undefined;
@@ -89,9 +90,16 @@ function areaOf(spec: ConductorSpec, path: string): { area: number; marked: stri
   return { area, marked };
 }
 
+/** The standard's greatest resistance, where the conductor is of a standard size and nothing else is known of its area. */
+function tableOf(spec: ConductorSpec, metal: Metal, kind: ConductorClass): TableResistance | undefined {
+  if (spec.size_mm2 === undefined || spec.strands || spec.area_mm2 !== undefined) return undefined;
+  if (metal === metals.copper) return tableResistance(spec.size_mm2, kind, 'copper', spec.finish === 'tinned');
+  return metal === metals.aluminium ? tableResistance(spec.size_mm2, kind, 'aluminium') : undefined;
+}
+
 /**
- * A conductor from what is known of it. R20 is, in this order: measured; the IEC 60228 maximum (plain copper of a standard
- * size with no other area given); ρ20/area · lay.
+ * A conductor from what is known of it. R20 is, in this order: measured; the IEC 60228 maximum (copper or aluminium of a
+ * standard size with no other area given); ρ20/area · lay.
  */
 export function conductorOf(spec: ConductorSpec, path: string): Conductor {
   const metal = metalOf(spec.metal);
@@ -109,9 +117,7 @@ export function conductorOf(spec: ConductorSpec, path: string): Conductor {
       `is ${spec.bundle_mm} mm, too thin to hold ${+(area * 1e6).toPrecision(3)} mm² of metal`,
     );
   const measured = spec.R20_ohmPerKm;
-  const standard =
-    spec.size_mm2 !== undefined && !spec.strands && spec.area_mm2 === undefined && metal === metals.copper;
-  const table = standard ? copperTableResistance(spec.size_mm2 as number, kind) : undefined;
+  const table = tableOf(spec, metal, kind);
   const R20 =
     measured !== undefined
       ? ohmsPerMetre(measured)
@@ -122,7 +128,7 @@ export function conductorOf(spec: ConductorSpec, path: string): Conductor {
     measured !== undefined
       ? 'measured or given'
       : table
-        ? `greatest of IEC 60228, class ${kind}`
+        ? `greatest of IEC 60228, class ${kind}${spec.finish === 'tinned' ? ', tinned' : ''}`
         : 'resistivity over area, with lay';
   return {
     metal,

@@ -157,10 +157,26 @@ export interface TableResistance {
   readonly confidence: Confidence;
 }
 
-/** Greatest R20 of a plain copper conductor by IEC 60228, or undefined when the size is not standard. 1.25 mm² is a trade size, from memory. */
-export function copperTableResistance(area_mm2: number, conductorClass: ConductorClass): TableResistance | undefined {
-  if (area_mm2 === 1.25) return conductorClass >= 5 ? { R20_ohmPerKm: 15.6, confidence: 'from memory' } : undefined;
+/**
+ * Greatest R20 by IEC 60228 of a standard size, or undefined where the standard has none: plain or tinned copper of every
+ * class, plain aluminium of classes 1 and 2. 1.25 mm² is a trade size, from memory.
+ */
+export function tableResistance(
+  area_mm2: number,
+  conductorClass: ConductorClass,
+  metal: 'copper' | 'aluminium' = 'copper',
+  tinned = false,
+): TableResistance | undefined {
+  const flexible = conductorClass >= 5;
+  if (area_mm2 === 1.25 && metal === 'copper' && flexible && !tinned)
+    return { R20_ohmPerKm: 15.6, confidence: 'from memory' };
   const row = standardSize(area_mm2);
   if (!row) return undefined;
-  return { R20_ohmPerKm: conductorClass >= 5 ? row.flexible : row.solid, confidence: 'seen' };
+  if (metal === 'aluminium') {
+    if (flexible || row.solidAluminium === null) return undefined;
+    return { R20_ohmPerKm: row.solidAluminium, confidence: area_mm2 < 10 ? 'from memory' : 'seen' };
+  }
+  if (!tinned) return { R20_ohmPerKm: flexible ? row.flexible : row.solid, confidence: 'seen' };
+  const memory = flexible && area_mm2 < 1;
+  return { R20_ohmPerKm: flexible ? row.flexibleTinned : row.solidTinned, confidence: memory ? 'from memory' : 'seen' };
 }

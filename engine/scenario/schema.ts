@@ -49,6 +49,8 @@ const conductor = {
   /** 'straight' is the standards' line; 'curved' adds the metal's measured curvature. */
   law: v.optional(word(['straight', 'curved'] as const)),
   class: v.optional(word([1, 2, 5, 6] as const)),
+  /** Finish of copper strands; tinned ones have a table maximum of their own. */
+  finish: v.optional(word(['plain', 'tinned'] as const)),
   strands: v.optional(
     v.pipe(
       record({ count: count(1, 5000), diameter_mm: amount(0.01, 20, 'mm') }),

@@ -1,5 +1,5 @@
 // IEC 60228 (maxima of resistance at 20 °C) with VDE 0295 (usual make-up), 0.5 to 35 mm², and lists of R1 + R2.
-import { conductorOf, copperTableResistance, type StandardSize, standardSize } from '#engine';
+import { conductorOf, tableResistance, type StandardSize, standardSize } from '#engine';
 import { checkTable, num, type Row } from './table.ts';
 
 function size(row: Row): StandardSize {
@@ -9,7 +9,7 @@ function size(row: Row): StandardSize {
 }
 
 function greatest(row: Row, conductorClass: 1 | 2 | 5 | 6, column = 'area_mm2'): number {
-  return copperTableResistance(num(row, column), conductorClass)?.R20_ohmPerKm ?? Number.NaN;
+  return tableResistance(num(row, column), conductorClass)?.R20_ohmPerKm ?? Number.NaN;
 }
 
 const conductor = (row: Row) => conductorOf({ size_mm2: num(row, 'area_mm2'), class: 5 }, 'conductor');
