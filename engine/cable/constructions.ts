@@ -18,6 +18,7 @@ export interface Construction {
   /** Smallest and greatest overall diameter (flat cords: greater width) allowed by the standard [mm]. */
   readonly overall_mm: readonly [number, number];
   readonly source: SourceId;
+  /** How sure we are of the walls. Overall limits of SJT cords, and least ones of H05V-K, are from memory throughout. */
   readonly confidence: Confidence;
 }
 

@@ -176,7 +176,9 @@ export function tableResistance(
     if (flexible || row.solidAluminium === null) return undefined;
     return { R20_ohmPerKm: row.solidAluminium, confidence: area_mm2 < 10 ? 'from memory' : 'seen' };
   }
-  if (!tinned) return { R20_ohmPerKm: flexible ? row.flexible : row.solid, confidence: 'seen' };
-  const memory = flexible && area_mm2 < 1;
+  const classSix = conductorClass === 6;
+  if (!tinned)
+    return { R20_ohmPerKm: flexible ? row.flexible : row.solid, confidence: classSix ? 'from memory' : 'seen' };
+  const memory = classSix || (flexible && area_mm2 < 1);
   return { R20_ohmPerKm: flexible ? row.flexibleTinned : row.solidTinned, confidence: memory ? 'from memory' : 'seen' };
 }

@@ -31,7 +31,14 @@ const emissivity = property('1', 0.9, 0.03, 'emissivityTables', 'seen', 'plastic
 
 const pvcFire = [
   limit('fumes', [200, 250], 'acid fume given off in air', 'minutes', 'pvcEvolvedGas', 'from memory'),
-  limit('ignition', [391, 454], 'piloted, then self ignition', 'minutes', 'astmD1929', 'seen'),
+  limit(
+    'ignition',
+    [391, 454],
+    'piloted (seen), then self ignition (from memory)',
+    'minutes',
+    'astmD1929',
+    'from memory',
+  ),
 ];
 const pvcSoftening = limit(
   'softening',
@@ -164,7 +171,7 @@ export const ptfe: Plastic = {
   emissivity,
   limits: [
     limit('rating', [250, 260], 'continuous', 'continuous', 'polymerHandbook', 'from memory'),
-    limit('melting', [327, 335], 'melting of the polymer', 'seconds', 'polymerHandbook', 'seen'),
+    limit('melting', [327, 335], 'melting of the polymer', 'seconds', 'polymerHandbook', 'from memory'),
   ],
 };
 

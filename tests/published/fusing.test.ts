@@ -1,5 +1,5 @@
-// Preece's fusing currents (1884–1888), I = 10 244 d^1.5 with d in inches, as a printed table: known to be loose, and of short
-// bright wires. The engine's threshold is that of a long bare wire, dull copper, in still air of 20 °C, at its melting point.
+// Preece's fusing currents (1884–1888), I = 10 244 d^1.5 with d in inches, as a printed table: known to be loose.
+// The engine's threshold is that of a long bare wire, dull copper, in still air of 20 °C, at its melting point.
 import { inch, threshold } from '#engine';
 import { caseOf } from './cases.ts';
 import { checkTable, num, type Row } from './table.ts';

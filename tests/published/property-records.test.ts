@@ -64,8 +64,8 @@ describe('property records', () => {
     `);
     expect(counts(limits)).toMatchInlineSnapshot(`
       {
-        "from memory": 9,
-        "seen": 17,
+        "from memory": 12,
+        "seen": 14,
       }
     `);
   });

@@ -1,5 +1,6 @@
-// Ampacity tables against first principles, with the band that first principles can meet and why. Cords are different: their
-// rated currents allow for being coiled, covered and touched, so they must come out below the free-air rating, and no more.
+// Ampacity tables against first principles. The tables state neither walls nor surroundings in full, so most bands are as
+// found. Cords are different: their rated currents allow for being coiled, covered and touched, so they must come out below
+// the free-air rating, and no more.
 import { caseOf, ratingAt_degC } from './cases.ts';
 import { checkTable, num, type Row, text } from './table.ts';
 
