@@ -17,6 +17,7 @@ export {
 } from './conductor/iec60228.ts';
 export { OutOfRange, within } from './errors.ts';
 export { benchStart, type CastKey, cast, castScenario } from './examples/cast.ts';
+export { adiabaticTime } from './heating/adiabatic.ts';
 export { lifeAt, lifeUsed } from './heating/ageing.ts';
 export type { HeatEvent } from './heating/events.ts';
 export { ratingOf } from './heating/limits-of.ts';

@@ -1,6 +1,7 @@
 import { sectionField } from '../cable/section-of.ts';
 import { resistanceRatio } from '../material/resistivity.ts';
 import { kelvin } from '../quantity.ts';
+import { adiabaticTime } from './adiabatic.ts';
 import type { Run } from './run.ts';
 import type { ThermalCase } from './thermal-case.ts';
 
@@ -140,12 +141,18 @@ function supplyStatements(of: ThermalCase, run: Run): Statement[] {
       id: 'contact',
       text: 'Heat at contacts is shown beside the cable’s and does not warm it here. A poor contact can burn where the cable is cool.',
     });
-  const rated = run.events.find((event) => event.limit.kind === 'shortTime' || event.limit.kind === 'melting');
-  if (rated && !rated.already && rated.t <= 5)
+  const fast = run.events.find(({ limit, already, t }) => limit.kind === 'shortTime' && !already && t <= 5);
+  if (fast) {
+    const none = adiabaticTime(of, run.curves.I[0] as number, run.curves.conductor[0] as number, fast.T);
+    const both =
+      none < fast.t
+        ? ` With no heat lost it would take ${none.toPrecision(2)} s, here ${fast.t.toPrecision(2)} s.`
+        : '';
     list.push({
       id: 'short circuit',
-      text: 'Perfect contact between metal and insulation is assumed. For short circuits IEC 60949 takes a factor 0.7 on the heat lost.',
+      text: `Perfect contact between metal and insulation is assumed; IEC 60949 takes a factor 0.7 on the heat lost.${both} The truth lies between.`,
     });
+  }
   if (T0 < of.Ta - 0.5) list.push({ id: 'cold start', text: 'The run begins below ambient.' });
   if (cable.conductor.area > 25.01e-6)
     list.push({ id: 'ac', text: 'Alternating current is taken as direct current, within 0.1 % up to 25 mm².' });
