@@ -38,7 +38,11 @@ export interface March {
 
 /** Heating [K/s] from which a run counts as a short circuit and gets more cells. */
 const severeHeating = 20;
+/** Kelvins off ambient from which a start counts as severe, too. */
+const severeStart = 200;
 const severeCells = 2.5;
+/** Cells of a lead under lagging, which has a further ring to share them with. */
+const coveredCells = 1.5;
 
 /** Kelvins that a cell may be wrong by while heat crosses it for the first time. */
 const cellError = 0.05;
@@ -90,8 +94,10 @@ export function lastCell(of: ThermalCase): number {
 export function marchOf(of: ThermalCase, greatestCurrent: number, cells?: number, tolerance?: number): March {
   const switches = of.scenario.supply.some((step) => step.until !== undefined);
   const asked = cells ?? of.scenario.run?.cells ?? usualCells;
-  const finer = heatingRate(of, greatestCurrent) > severeHeating ? severeCells : switches ? 2 : 1;
-  const wanted = Math.round(asked * finer);
+  const covered = of.outside.rings.length > 0 ? coveredCells : 1;
+  const severe = heatingRate(of, greatestCurrent) > severeHeating || Math.abs(of.T0 - of.Ta) > severeStart;
+  const finer = severe ? severeCells : switches ? 2 : 1;
+  const wanted = Math.round(asked * finer * covered);
   const allowed = (tolerance ?? of.scenario.run?.tolerance_K ?? usualTolerance) / (switches ? switchCare : 1);
   const cableRings = of.rings.length - of.outside.rings.length;
   const first = firstCell(of, greatestCurrent);
@@ -102,22 +108,24 @@ export function marchOf(of: ThermalCase, greatestCurrent: number, cells?: number
   const count = { steps: 0, rejected: 0 };
   let t = 0;
   let suggested = 0; // 0: find a first step
+  let before = Number.POSITIVE_INFINITY; // what was suggested when the supply last changed
 
   function setCurrent(current: CurrentLaw): void {
     radial.setHeat((T) => {
       const I = current(T);
       return of.n * I * I * conductorResistance(of, T);
     });
+    if (suggested > 0) before = suggested;
     suggested = 0;
   }
 
   const calm = surfaceTime(of, 8 * allowed);
 
-  /** A first step in which the conductor moves by some tens of tolerances, and the surface by a few. */
+  /** A first step in which the conductor moves by some tens of tolerances and the surface by a few; after a change, not far beyond the step before. */
   function firstStep(span: number): number {
     const rate = Math.abs(radial.rate());
     const own = rate > 0 ? Math.min(span, (30 * allowed) / rate) : span;
-    return t === 0 ? Math.min(own, calm) : own;
+    return Math.min(own, t === 0 ? calm : before);
   }
 
   function to(end: number, watch?: Watch): boolean {

@@ -29,12 +29,12 @@ interface Run {
   readonly cells: number;
 }
 
-const fewest = 3;
+const fewest = 5;
 const fewestInside = 10; // in the ring on the conductor, where what happens fast happens
 const finerBy = 8; // cells of each halving towards an end
 const mostHalvings = 20;
 
-/** Cells for each ring in proportion to ln(r1/r0), at least three, ten in the innermost; `cells` in all where that is possible. */
+/** Cells for each ring in proportion to ln(r1/r0), at least five, ten in the innermost; `cells` in all where that is possible. */
 function shares(rings: readonly Ring[], cells: number): number[] {
   const widths = rings.map(({ r0, r1 }) => Math.log(r1 / r0));
   const total = widths.reduce((a, b) => a + b, 0);

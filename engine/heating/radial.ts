@@ -133,6 +133,8 @@ export function radialOf(mesh: Mesh, flow: SurfaceLaw, start: Float64Array): Rad
   function attempt(h: number): number {
     step = h;
     const ih = 1 / h;
+    made.fill(0); // a rejected step may have left what is not a number, which times nothing is still not a number
+    lost.fill(0);
     slopes();
     factor(h);
     for (let i = 0; i < n; i++) {

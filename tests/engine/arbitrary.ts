@@ -314,13 +314,11 @@ const everydayStep = fc.oneof(
 /** Cords and cables of the table as the trade meets them: in air, lagged, clipped or coiled, loaded up to short circuits. */
 export const everydayScenario = record(
   {
-    cable: fc
-      .constantFrom(...constructions)
-      .map(({ table, cores, gauge, size: marked }) => ({
-        table,
-        cores,
-        ...(gauge ? { size_AWG: marked } : { size_mm2: marked }),
-      })),
+    cable: fc.constantFrom(...constructions).map(({ table, cores, gauge, size: marked }) => ({
+      table,
+      cores,
+      ...(gauge ? { size_AWG: marked } : { size_mm2: marked }),
+    })),
     surroundings: everydayPlace,
     supply: fc.array(everydayStep, { minLength: 1, maxLength: 4 }),
     lead: record({ length_m: amount(1, 50) }),

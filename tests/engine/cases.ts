@@ -173,6 +173,13 @@ export const cases: Readonly<Record<string, Scenario>> = {
     start: { T_degC: 500 },
     run: hour,
   },
+  'glowing, switched off twice': {
+    cable: cord(3, 1.5),
+    surroundings: air(),
+    supply: [{ kind: 'off', duration_s: 0.01 }, { kind: 'off' }],
+    start: { T_degC: 969 },
+    run: hour,
+  },
   'frozen, put into a hot gale': {
     cable: cord(3, 1.5),
     surroundings: { kind: 'draught', ambient_degC: 100, speed_mPerS: 30 },

@@ -100,8 +100,8 @@ describe('the error of the mesh', () => {
     ['three rings', rings.three, 600],
   ])('falls with the third power of the step or faster: %s', (_, list, t) => {
     const at = (cells: number) => heated(meshFor(list, cells, Infinity), 20, t).conductor;
-    const converged = at(768);
-    const errors = [48, 96, 192].map((cells) => Math.abs(at(cells) - converged));
+    const converged = at(1152);
+    const errors = [96, 192, 384].map((cells) => Math.abs(at(cells) - converged));
     const order = Math.log2((errors[0] as number) / (errors[2] as number)) / 2;
     expect(order).toBeGreaterThan(2.8);
   });

@@ -103,6 +103,13 @@ describe('Nusselt numbers', () => {
     }
   });
 
+  it('of Churchill and Chu are the printed formula', () => {
+    for (const Ra of [1, 1e3, 1e7, 1e11]) {
+      const printed = (0.6 + (0.387 * Ra ** (1 / 6)) / (1 + (0.559 / 0.71) ** (9 / 16)) ** (8 / 27)) ** 2;
+      expect(nusseltChurchillChu(Ra, 0.71) / printed).toBeCloseTo(1, 12);
+    }
+  });
+
   it('of Churchill and Chu lie 10 to 20 per cent lower at the size of cords', () => {
     for (const Ra of [1e2, 1e3, 1e4]) {
       const ratio = nusseltChurchillChu(Ra, 0.7) / nusseltKuehnGoldstein(Ra, 0.7);
@@ -166,6 +173,22 @@ describe('a coil', () => {
     const length = Math.PI * 14 * (0.15 + De);
     expect(coilEffect({ ...coil, layers: 1, length }).resistance).toBe(0);
   });
+
+  it.each([2, 4, 9])(
+    'of %i layers drops what heat made evenly in its body drops on the way out, a turn’s own half left out',
+    (layers) => {
+      const length = Math.PI * layers * 14 * (0.15 + layers * De);
+      const [a, b] = [0.075, 0.075 + layers * De];
+      // heat of 1 W/m from each De² of the winding; nothing goes inward: dT/dr = (r² − a²)/(2 De² k r), by Simpson's rule
+      const slope = (r: number) => (r * r - a * a) / (2 * De * De * 0.17 * r);
+      const n = 200;
+      const h = (b - a) / n;
+      let sum = slope(a) + slope(b);
+      for (let i = 1; i < n; i++) sum += (i % 2 === 1 ? 4 : 2) * slope(a + i * h);
+      const { resistance } = coilEffect({ ...coil, layers, length });
+      expect(resistance).toBeCloseTo((sum * h) / 3 - 1 / (2 * 0.17), 8);
+    },
+  );
 
   it('with open flanges sheds by their two rings as well', () => {
     const shut = coilEffect(coil);
