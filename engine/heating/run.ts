@@ -1,7 +1,8 @@
+import { kelvin } from '../quantity.ts';
 import type { Scenario, SupplyStep } from '../scenario/schema.ts';
 import { lifeUsed } from './ageing.ts';
 import { crossing, eventWatch, type HeatEvent, nodeTemperature, placeAt } from './events.ts';
-import { marchOf } from './march.ts';
+import { type March, marchOf } from './march.ts';
 import { denseAt } from './radial.ts';
 import { type Supply, supplyOf } from './supply.ts';
 import { conductorResistance, leadResistance, type ThermalCase } from './thermal-case.ts';
@@ -98,6 +99,20 @@ export function lastPossible(dense: Float64Array, supply: Supply): number | unde
   return a;
 }
 
+/** The account of a march that began with the temperatures `initial` [K]. */
+function energyOf({ mesh, radial }: March, initial: Float64Array): EnergyAccount {
+  let stored = 0;
+  let capacity = 0;
+  for (let i = 0; i < initial.length; i++) {
+    capacity += mesh.capacity[i] as number;
+    stored += (mesh.capacity[i] as number) * ((radial.y[i] as number) - (initial[i] as number));
+  }
+  const { made, lost } = radial.account;
+  // heat that moves the whole by less than a tenth of a millikelvin is lost in rounding
+  const scale = Math.max(Math.abs(made), Math.abs(lost), Math.abs(stored), 1e-4 * capacity);
+  return { made, lost, stored, imbalance: (made - lost - stored) / scale };
+}
+
 /** Options of a run that are not part of the case. */
 export interface RunOptions {
   readonly cells?: number;
@@ -146,7 +161,7 @@ export function runCase(of: ThermalCase, options: RunOptions = {}): Run {
       break;
     }
     const { until } = step;
-    const target = until && { at: placeAt[until.place], T: nodeTemperature(of, until.place, until.T_degC + 273.15) };
+    const target = until && { at: placeAt[until.place], T: nodeTemperature(of, until.place, kelvin(until.T_degC)) };
     const reached = (y: number) => target !== undefined && (until?.falling ? y <= target.T : y >= target.T);
     if (until && reached(radial.y[nodeOf[until.place]] as number)) continue;
     const end = Math.min(duration, step.duration_s === undefined ? duration : march.time() + step.duration_s);
@@ -167,20 +182,11 @@ export function runCase(of: ThermalCase, options: RunOptions = {}): Run {
     going ||= outcome === 'completed';
   }
   if (record.empty()) sampleNow(supplyOf(of, scenario.supply[0] as SupplyStep));
-  let stored = 0;
-  let capacity = 0;
-  for (let i = 0; i <= lastNode; i++) {
-    capacity += mesh.capacity[i] as number;
-    stored += (mesh.capacity[i] as number) * ((radial.y[i] as number) - (initial[i] as number));
-  }
-  const { made, lost } = radial.account;
-  // heat that moves the whole by less than a tenth of a millikelvin is lost in rounding
-  const scale = Math.max(Math.abs(made), Math.abs(lost), Math.abs(stored), 1e-4 * capacity);
   return {
     outcome,
     curves: record.curves(),
     events: watch.events.filter((event) => event.t <= march.time() + 1e-9).sort((a, b) => a.t - b.t),
-    energy: { made, lost, stored, imbalance: (made - lost - stored) / scale },
+    energy: energyOf(march, initial),
     lifeUsed: ageing ? used : null,
     steps: march.count.steps,
     rejected: march.count.rejected,
