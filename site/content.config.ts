@@ -1,6 +1,6 @@
+import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
-import { defineCollection } from 'astro:content';
 import { type SourceId, sources } from '#engine';
 
 const sourceIds = Object.keys(sources) as [SourceId, ...SourceId[]];

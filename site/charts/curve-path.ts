@@ -1,4 +1,3 @@
-import { line } from 'd3-shape';
 import { readCurve } from './read-curve.ts';
 import type { Curve, Scale } from './types.ts';
 
@@ -18,7 +17,10 @@ export function curvePoints(curve: Curve, from: number, to: number, x: Scale, y:
 }
 
 /** SVG path through points, to a tenth of a pixel. */
-export const path = (points: [number, number][]): string => line().digits(1)(points) ?? '';
+export const path = (points: readonly (readonly [number, number])[]): string =>
+  points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${r(x)} ${r(y)}`).join('');
+
+const r = (value: number): number => Math.round(value * 10) / 10;
 
 function thinned(points: [number, number][]): [number, number][] {
   return points.filter(([px, py], i) => {

@@ -7,7 +7,7 @@ export interface Room {
 
 /** The rooms that exist. */
 export const rooms: readonly Room[] = [
-  { id: 'lessons', name: 'Lessons', path: 'lessons/2.2-warm-up-curve/' },
+  { id: 'lessons', name: 'Lessons', path: 'lessons/' },
   { id: 'bench', name: 'Bench', path: 'bench/' },
 ];
 

@@ -38,9 +38,10 @@ export function scenarioState(name: string, initial: Scenario): ScenarioState {
     return () => removeEventListener('hashchange', readLink);
   });
 
-  function write(link: string): void {
+  function write(): void {
     clearTimeout(timer);
     timer = setTimeout(() => {
+      const link = scenarioToLink(value);
       const hash = withFragment(location.hash, name, link === plain ? undefined : link);
       if (hash !== location.hash)
         history.replaceState(history.state, '', `${location.pathname}${location.search}${hash}`);
@@ -54,18 +55,18 @@ export function scenarioState(name: string, initial: Scenario): ScenarioState {
     set value(next: Scenario) {
       value = next;
       faults = [];
-      write(scenarioToLink(next));
+      write();
     },
     get faults() {
       return faults;
     },
     get changed() {
-      return scenarioToLink(value) !== plain;
+      return value !== initial;
     },
     reset() {
       value = initial;
       faults = [];
-      write(plain);
+      write();
     },
   };
 }

@@ -3,10 +3,10 @@ import type { Practice } from '../lib/format.ts';
 /** Where the reader's practice is kept, in this browser only. */
 export const practiceKey = 'ampere-and-ember:practice';
 
-/** The two practices as a choice. */
-export const practices: readonly { value: Practice; label: string }[] = [
-  { value: 'iec', label: 'UK and IEC' },
-  { value: 'na', label: 'North America' },
+/** The two practices as a choice; `adjective` stands before 'practice' in a sentence. */
+export const practices: readonly { value: Practice; label: string; adjective: string }[] = [
+  { value: 'iec', label: 'UK and IEC', adjective: 'UK and IEC' },
+  { value: 'na', label: 'North America', adjective: 'North American' },
 ];
 
 let now = $state<Practice>('iec');

@@ -1,5 +1,5 @@
 // IEC 60228 (maxima of resistance at 20 °C) with VDE 0295 (usual make-up), 0.5 to 35 mm², and lists of R1 + R2.
-import { conductorOf, tableResistance, type StandardSize, standardSize } from '#engine';
+import { conductorOf, type StandardSize, standardSize, tableResistance } from '#engine';
 import { checkTable, num, type Row } from './table.ts';
 
 function size(row: Row): StandardSize {

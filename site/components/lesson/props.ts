@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { cast, type CastKey, type SourceId, sources } from '#engine';
+import { type CastKey, cast, type SourceId, sources } from '#engine';
 
 // Props in MDX are checked by no compiler, so each component of a lesson has its accepted values here. The component itself
 // parses its props when the page is built, and a test parses every lesson.
@@ -43,22 +43,22 @@ const numbers = [
 ] as const;
 const practice = oneOf(['iec', 'na']);
 
+const computedNumber = v.strictObject({
+  of: oneOf(numbers),
+  cast: castKey,
+  ...load,
+  at: v.optional(amount(0, 86_400, 's')),
+  share: v.optional(amount(1, 99, '%')),
+});
+const givenNumber = v.strictObject({ value: v.number('is a number, in braces'), unit: words('unit') });
+const isGiven = (input: unknown) => typeof input === 'object' && input !== null && 'value' in input;
+
 /** The accepted props of each component that a lesson may use, by its name in MDX. */
 export const lessonProps = {
   /** A number of the prose: computed (`of` with a case) or one that the case is given by (`value` with `unit`). */
-  Num: v.union(
-    [
-      v.strictObject({
-        of: oneOf(numbers),
-        cast: castKey,
-        ...load,
-        at: v.optional(amount(0, 86_400, 's')),
-        share: v.optional(amount(1, 99, '%')),
-      }),
-      v.strictObject({ value: v.number('is a number, in braces'), unit: words('unit') }),
-    ],
-    'needs either `of`, `cast`, `amps` and `ambient`, or `value` and `unit`',
-  ),
+  Num: v.lazy((input) => (isGiven(input) ? givenNumber : computedNumber)) as v.GenericSchema<
+    v.InferOutput<typeof givenNumber> | v.InferOutput<typeof computedNumber>
+  >,
   /** A standard by its designation, from the bibliography. */
   Cite: v.strictObject({ of: oneOf(Object.keys(sources) as SourceId[]) }),
   /** A prediction in four facts; `figure` is the id of the figure that answers it. */
@@ -101,7 +101,6 @@ export const lessonProps = {
     number: v.pipe(v.number(), v.integer(), v.minValue(1)),
     of: v.pipe(v.number(), v.integer(), v.minValue(1)),
     given: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(6))),
-    name: v.optional(words('name')),
   }),
   /** A caution at the step it belongs to. */
   Caution: v.strictObject({ line: v.optional(v.boolean()), title: v.optional(words('title')) }),
@@ -118,10 +117,14 @@ export function propFaults(name: LessonComponent, props: unknown): string[] {
   const { issues } = v.safeParse(lessonProps[name], props);
   return (issues ?? []).map((issue) => {
     const path = v.getDotPath(issue);
-    const unknown = issue.type === 'strict_object' && issue.expected === 'never';
-    const says = unknown ? 'is not a prop of it' : issue.message;
-    return `<${name}>${path ? ` ${path}` : ''}: ${says}`;
+    return `<${name}>${path ? ` ${path}` : ''}: ${says(issue)}`;
   });
+}
+
+function says({ type, expected, received, message }: v.BaseIssue<unknown>): string {
+  if (type !== 'strict_object') return message;
+  if (expected === 'never') return 'is no prop of it';
+  return received === 'undefined' ? 'is missing' : message;
 }
 
 /** The props of a component, or a fault that stops the build and says in plain words what is not accepted. */

@@ -58,11 +58,11 @@ export function factWords(key: keyof Facts, value: number): string {
   return key === 'share' ? clock(value) : `${fixed(value, 0)}${thin}°C`;
 }
 
-/** What lies between a predicted and the computed fact: '7 K too high', '1:20 too late', 'the same'. */
+/** What lies between a predicted and the computed fact: '7 K high', '1:20 late', 'the same'. */
 export function factDifference(key: keyof Facts, yours: number, computed: number): string {
   if (!Number.isFinite(yours) || !Number.isFinite(computed)) return '–';
   if (factWords(key, yours) === factWords(key, computed)) return 'the same';
   const high = yours > computed;
-  if (key === 'share') return `${clock(Math.abs(yours - computed))} too ${high ? 'late' : 'early'}`;
-  return `${fixed(Math.abs(Math.round(yours) - Math.round(computed)), 0)}${thin}K too ${high ? 'high' : 'low'}`;
+  if (key === 'share') return `${clock(Math.abs(yours - computed))} ${high ? 'late' : 'early'}`;
+  return `${fixed(Math.abs(Math.round(yours) - Math.round(computed)), 0)}${thin}K ${high ? 'high' : 'low'}`;
 }

@@ -16,7 +16,8 @@ export function supplyCell(scenario: Scenario): string {
   const period = periodOf(scenario);
   if (I === undefined || !Number.isFinite(on)) return scenario.supply.map(supplyWords).join(', then ');
   const amps = quantity(I, 'A', Number.isInteger(I) ? 0 : 1);
-  if (isCycled(scenario) && period !== undefined) return `${amps} for ${timeInWords(on)} in every ${timeInWords(period)}`;
+  if (isCycled(scenario) && period !== undefined)
+    return `${amps} for ${timeInWords(on)} in every ${timeInWords(period)}`;
   return `${amps} for ${timeInWords(on)}${scenario.supply.length > 1 ? ', then off' : ''}`;
 }
 

@@ -88,7 +88,10 @@ function ofCommand(tokens: readonly Token[], at: number, command: string, uprigh
   if (command === 'frac') {
     const over = group(tokens, next, upright);
     const under = group(tokens, over.next, upright);
-    return { html: `<span class="fraction"><span>${over.html}</span><span>${under.html}</span></span>`, next: under.next };
+    return {
+      html: `<span class="fraction"><span>${over.html}</span><span>${under.html}</span></span>`,
+      next: under.next,
+    };
   }
   throw new Error(`a formula has \\${command}, which a question cannot set`);
 }

@@ -1,0 +1,176 @@
+import assert from 'node:assert/strict';
+import type { Page } from 'playwright-core';
+import { castScenario, celsius, momentAt, plainText, predict, templates } from '#engine';
+import { accessibilityFaults } from './support/accessibility.ts';
+import type { JourneyContext } from './support/journey.ts';
+import type { Visit } from './support/visit.ts';
+
+/** What this journey shows. */
+export const name =
+  'a lesson: predict, watch, hand the case over, answer, on a phone and on a desk, with and without script';
+
+const lesson = 'lessons/2.2-warm-up-curve/';
+const budget = 95_000; // gzip, all JavaScript files of the page together
+const near = 200; // px below the window where a figure may begin to load
+const sizes = [
+  { width: 360, height: 740 },
+  { width: 1280, height: 800 },
+];
+
+/** Conductor of the lesson's lead at the end of half an hour, in whole degrees, as the engine has it. */
+const atTheEnd = () => {
+  const { curves } = predict(castScenario('C125', 20, 25)).run;
+  return celsius(momentAt(curves, 1800).conductor).toFixed(0);
+};
+const question = () => {
+  const made = templates.Q28?.question('lesson', 'iec');
+  assert.ok(made, 'Q28 exists');
+  const slip = made.wrong.find(({ id, onlyIn }) => id === 'M21' && onlyIn === undefined);
+  assert.ok(slip, 'Q28 knows 63 % of the temperature');
+  return {
+    stem: plainText(made.stem[0] ?? []),
+    wrong: `${celsius(slip.value).toFixed(0)} °C`,
+    right: `${celsius(made.answer.value).toFixed(0)} °C`,
+  };
+};
+
+/** Walks the lesson at both sizes; then both themes for axe; then without script. */
+export default async function walk({ open }: JourneyContext): Promise<void> {
+  for (const size of sizes) {
+    const visit = await open(lesson, size);
+    await nothingFetchedEarly(visit, size.height);
+    await predictFirst(visit.page);
+    const address = await moveTheCurrent(visit.page);
+    await sameNumbersElsewhere(visit.page, await open(address, size));
+    await answer(visit.page);
+    assert.equal(await visit.scrollsSideways(), false, `the page scrolls sideways at ${size.width} px`);
+    await withinBudget(visit, size.width);
+  }
+  for (const theme of ['light', 'dark'] as const)
+    for (const size of sizes) await accessible(await open(lesson, { ...size, theme }));
+  await standsWithoutScript(await open(lesson, { scripts: false }));
+}
+
+async function nothingFetchedEarly({ page, scriptBytes }: Visit, height: number): Promise<void> {
+  const first = await page.locator('astro-island').first().boundingBox();
+  assert.ok(
+    first && first.y > height + near,
+    `the first figure begins at ${first?.y} px: too near to show that scripts wait`,
+  );
+  assert.deepEqual((await scriptBytes()).files, [], 'no script is fetched before a figure is near');
+}
+
+/** Locks four facts in; until then the answer is folded away. */
+async function predictFirst(page: Page): Promise<void> {
+  assert.equal(await page.locator('#warm').isVisible(), false, 'the answer stands open before the prediction');
+  const start = page.getByRole('textbox', { name: 'At the start' });
+  await start.scrollIntoViewIfNeeded();
+  await alive(page, 'PredictFirst');
+  await start.focus();
+  await page.keyboard.type('25');
+  for (const fact of ['50', '90', '2:00']) {
+    await page.keyboard.press('Tab');
+    await page.keyboard.type(fact);
+  }
+  await page.keyboard.press('Enter');
+  await page.getByText('Your prediction, locked in').waitFor();
+  await page.locator('#warm').waitFor();
+}
+
+/** Waits until an island of this component runs. */
+async function alive(page: Page, component: string): Promise<void> {
+  await page.locator(`astro-island[component-export="${component}"]:not([ssr])`).first().waitFor({ state: 'attached' });
+}
+
+const readings = (page: Page): Promise<string[]> => page.locator('#warm .reading').allInnerTexts();
+
+/** Moves the current by keyboard; returns the address that then holds the case. */
+async function moveTheCurrent(page: Page): Promise<string> {
+  const figure = page.locator('#warm');
+  await figure.scrollIntoViewIfNeeded();
+  await figure.getByText('Your prediction beside the computed curve').waitFor({ state: 'attached' });
+  const before = await readings(page);
+  assert.ok(before[0]?.includes(atTheEnd()), `the figure reads ${before[0]}, the engine ${atTheEnd()} °C`);
+  const slider = figure.getByRole('slider', { name: 'Current, slider' });
+  await slider.focus();
+  for (let i = 0; i < 5; i++) await page.keyboard.press('ArrowRight');
+  assert.equal(await slider.getAttribute('aria-valuetext'), '22.5 A');
+  assert.notDeepEqual(await readings(page), before);
+  await page.waitForFunction(() => location.hash.includes('warm='));
+  return page.url();
+}
+
+/** A link opened where nothing is kept shows the figure at once, with the same numbers. */
+async function sameNumbersElsewhere(page: Page, other: Visit): Promise<void> {
+  const figure = other.page.locator('#warm');
+  await figure.getByRole('button', { name: 'Back to the lesson’s case' }).waitFor();
+  assert.deepEqual(await readings(other.page), await readings(page));
+  await other.close();
+}
+
+/** Answers Q28 with 63 % of the temperature, reads why not, then answers it rightly. */
+async function answer(page: Page): Promise<void> {
+  const { stem, wrong, right } = question();
+  const card = page.locator('#q28');
+  await card.scrollIntoViewIfNeeded();
+  await card.getByText(stem).waitFor();
+  await page.locator('astro-island:not([ssr]):has(#q28)').waitFor({ state: 'attached' });
+  const field = card.getByRole('textbox');
+  await field.fill(wrong);
+  await card.getByText(`read as ${wrong.replace(' ', '\u00A0')}`).waitFor();
+  await page.keyboard.press('Enter');
+  const said = card.locator('[role="status"] .answer');
+  await said.getByText(/Not yet: .* started at zero degrees/).waitFor();
+  await said.getByText(/The curve starts at ambient, not at zero/).waitFor();
+  await field.fill(right);
+  await page.keyboard.press('Enter');
+  await said.getByText(/^Right/).waitFor();
+}
+
+/** Brings every figure of the page near the screen once. */
+async function walkDown(page: Page): Promise<void> {
+  const height = await page.evaluate(() => document.documentElement.scrollHeight);
+  for (let y = 0; y < height; y += 400) {
+    await page.evaluate((top) => scrollTo(0, top), y);
+    await page.waitForTimeout(30);
+  }
+  await page.waitForLoadState('networkidle');
+}
+
+async function withinBudget({ page, scriptBytes }: Visit, width: number): Promise<void> {
+  await walkDown(page);
+  assert.equal(await page.locator('astro-island[ssr]').count(), 0, 'every figure has come alive');
+  const { files, gzip, raw } = await scriptBytes();
+  console.log(`        ${width} px: ${files.length} JavaScript files, ${gzip} bytes gzip (${raw} raw), of ${budget}`);
+  assert.ok(gzip > 0 && gzip <= budget, `${gzip} bytes of JavaScript, more than ${budget}`);
+}
+
+async function accessible({ page, close }: Visit): Promise<void> {
+  await page.getByRole('button', { name: 'Show it without predicting' }).click();
+  await walkDown(page);
+  assert.deepEqual(await accessibilityFaults(page), []);
+  await close();
+}
+
+/** Words, numbers and pictures are there before any script. */
+async function standsWithoutScript({ page }: Visit): Promise<void> {
+  const figure = page.locator('#warm');
+  assert.ok(await figure.isVisible(), 'the figure stands without script');
+  assert.ok(
+    ((await figure.textContent()) ?? '').includes(`${atTheEnd()}`),
+    'the figure tells its numbers without script',
+  );
+  assert.ok(
+    (await figure.locator('svg path[data-curve="conductor"]:visible').count()) === 1,
+    'the curve is drawn without script',
+  );
+  assert.ok(await page.getByText(question().stem).isVisible(), 'the question is asked without script');
+  assert.ok(
+    ((await page.locator('main').textContent()) ?? '').includes('Never load a lead above its marking'),
+    'cautions stand',
+  );
+  assert.ok(
+    ((await page.locator('footer').textContent()) ?? '').includes('This is for learning'),
+    'the deferral stands at the foot',
+  );
+}
