@@ -1,0 +1,36 @@
+import assert from 'node:assert/strict';
+import { accessibilityFaults } from './support/accessibility.ts';
+import type { JourneyContext } from './support/journey.ts';
+
+export const name = 'the pages without figures read well in both themes and widths, fetch no script, and lead on';
+
+const sizes = [
+  { width: 360, height: 800 },
+  { width: 1280, height: 900 },
+] as const;
+
+export default async function journey({ open }: JourneyContext): Promise<void> {
+  for (const path of ['', 'lessons/']) {
+    for (const theme of ['light', 'dark'] as const) {
+      for (const size of sizes) {
+        const visit = await open(path, { ...size, theme });
+        assert.deepEqual(await accessibilityFaults(visit.page), [], `${path} at ${size.width} px, ${theme}`);
+        assert.equal(await visit.scrollsSideways(), false, `${path} scrolls sideways at ${size.width} px`);
+        assert.deepEqual((await visit.scriptBytes()).files, [], `${path} fetched a script`);
+        const deferral = await visit.page.getByRole('contentinfo').textContent();
+        assert.match(deferral ?? '', /licensed or competent electrician decide/);
+      }
+    }
+  }
+  const { page } = await open('', { width: 1280, height: 900 });
+  await page.getByRole('link', { name: 'The warm-up curve' }).click();
+  await page.getByRole('heading', { level: 1, name: 'The warm-up curve' }).waitFor();
+  await page.getByRole('link', { name: 'Bench' }).first().click();
+  await page.getByRole('heading', { level: 1, name: 'The bench' }).waitFor();
+
+  // the theme is kept from page to page
+  await page.getByText('Lamp', { exact: true }).first().click();
+  await page.getByRole('link', { name: 'Lessons' }).first().click();
+  await page.getByRole('heading', { level: 1, name: 'Lessons' }).waitFor();
+  assert.equal(await page.locator('html').getAttribute('data-theme'), 'lamp');
+}
