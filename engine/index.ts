@@ -4,6 +4,7 @@
 export { type Cable, cableOf } from './cable/cable.ts';
 export { type Construction, construction, constructions } from './cable/constructions.ts';
 export { type CordRating, cordRating } from './cable/cord-ratings.ts';
+export { type Part, type SectionShape, type ShareGrid, sectionShape, shareGrid } from './cable/picture.ts';
 export type { SectionField } from './cable/section-field.ts';
 export { type ShapeLevels, sectionField } from './cable/section-of.ts';
 export { awgArea, awgDiameter, awgSizes } from './conductor/awg.ts';
@@ -19,10 +20,12 @@ export { OutOfRange, within } from './errors.ts';
 export { benchStart, type CastKey, cast, castScenario } from './examples/cast.ts';
 export { adiabaticTime } from './heating/adiabatic.ts';
 export { lifeAt, lifeUsed } from './heating/ageing.ts';
+export { conductorByResistance } from './heating/by-resistance.ts';
 export type { HeatEvent } from './heating/events.ts';
 export { ratingOf } from './heating/limits-of.ts';
-export { type Live, type LiveState, liveRun } from './heating/live.ts';
+export { type Live, type LiveState, type LiveStop, liveRun } from './heating/live.ts';
 export { type LeadReading, leadReading, type Prediction, predict, type Rating } from './heating/predict.ts';
+export { profileAt, type RadialProfile, temperatureAt } from './heating/profile.ts';
 export { heatRatio, ratingAt, straightLineThreshold, type Threshold, threshold } from './heating/rating.ts';
 export { hottestMoment, type Moment, momentAt, timeToShare } from './heating/read-run.ts';
 export {

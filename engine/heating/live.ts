@@ -1,5 +1,6 @@
+import type { Place } from '../material/limits.ts';
 import type { SupplyStep } from '../scenario/schema.ts';
-import { crossing } from './events.ts';
+import { crossing, eventWatch, type HeatEvent, nodeTemperature, placeAt } from './events.ts';
 import { marchOf } from './march.ts';
 import { type LeadReading, leadReading } from './predict.ts';
 import { greatestCurrent, lastPossible } from './run.ts';
@@ -17,13 +18,27 @@ export interface LiveState {
   readonly heat: number;
   /** False once the metal has begun to melt or the supply has no solution; time stands still from then on. */
   readonly going: boolean;
+  /** The stop that cut the last `advance` short; null when it went all the way. */
+  readonly halted: LiveStop | null;
+}
+
+/** A temperature [K] at a place on which a live run is to halt: an abort limit. */
+export interface LiveStop {
+  readonly place: Place;
+  readonly T: number;
 }
 
 /** A run stepped from outside: `advance` by some seconds, with the supply changed by hand in between. */
 export interface Live {
+  /** Limits crossed up to now, each end once, in the order of crossing. */
+  readonly events: readonly HeatEvent[];
   state(): LiveState;
   setSupply(step: SupplyStep): void;
-  advance(seconds: number): LiveState;
+  /**
+   * Advances by `seconds`, or to the moment at which the first of `stops` is reached: the state then names it in
+   * `halted`, and the caller says how it goes on. A stop that is reached already halts at once.
+   */
+  advance(seconds: number, stops?: readonly LiveStop[]): LiveState;
 }
 
 /**
@@ -34,12 +49,17 @@ export function liveRun(of: ThermalCase, expectedCurrent = greatestCurrent(of)):
   const march = marchOf(of, expectedCurrent);
   const { radial, mesh } = march;
   const last = mesh.r.length - 1;
+  const nodeOf: Record<Place, number> = { conductor: 0, surface: mesh.surface, outside: last };
+  const at = (place: Place) => radial.y[nodeOf[place]] as number;
+  const watch = eventWatch(of, at);
   const melt = of.cable.conductor.metal.melting.value;
   let supply: Supply = supplyOf(of, of.scenario.supply[0] as SupplyStep);
   march.setCurrent(supply.current);
 
   const conductor = () => radial.y[0] as number;
   let ended = false; // at melting, or where the supply lost its solution
+  let stops: readonly LiveStop[] = [];
+  let halted: LiveStop | null = null;
   const going = () => !ended && conductor() < melt && supply.possible(conductor());
 
   function state(): LiveState {
@@ -54,23 +74,38 @@ export function liveRun(of: ThermalCase, expectedCurrent = greatestCurrent(of)):
       lead,
       heat: (lead.heat / (of.lead.inSeries * of.lead.length)) * of.n,
       going: going(),
+      halted,
     };
   }
 
-  /** The part of a step before melting, or before the supply loses its solution. */
-  function untilItEnds(_t: number, _h: number, dense: Float64Array): number {
-    return Math.min(crossing(dense, 0, melt) ?? 1, lastPossible(dense, supply) ?? 1);
+  const reached = ({ place, T }: LiveStop) => at(place) >= nodeTemperature(of, place, T);
+
+  /** The part of a step before a stop, before melting, or before the supply loses its solution. */
+  function partOf(t: number, h: number, dense: Float64Array): number {
+    let part = Math.min(crossing(dense, 0, melt) ?? 1, lastPossible(dense, supply) ?? 1);
+    for (const stop of stops) {
+      const s = crossing(dense, placeAt[stop.place], nodeTemperature(of, stop.place, stop.T));
+      if (s === undefined || s >= part) continue;
+      part = s;
+      halted = stop;
+    }
+    watch.look(t, h, dense, part);
+    return part;
   }
 
   return {
+    events: watch.events,
     state,
     setSupply(step) {
       supply = supplyOf(of, step);
       march.setCurrent(supply.current);
       if (conductor() < melt - 1e-6) ended = false;
     },
-    advance(seconds) {
-      if (seconds > 0 && going()) ended = !march.to(march.time() + seconds, untilItEnds);
+    advance(seconds, stopsNow = []) {
+      stops = stopsNow;
+      halted = seconds > 0 ? (stops.find(reached) ?? null) : null;
+      if (seconds > 0 && halted === null && going())
+        ended = !march.to(march.time() + seconds, partOf) && halted === null;
       return state();
     },
   };

@@ -1,6 +1,8 @@
 import { sectionField } from '../cable/section-of.ts';
+import { air } from '../material/air.ts';
 import { resistanceRatio } from '../material/resistivity.ts';
 import { kelvin } from '../quantity.ts';
+import { stillBelow } from '../surroundings/air-laws.ts';
 import { adiabaticTime } from './adiabatic.ts';
 import type { Run } from './run.ts';
 import type { ThermalCase } from './thermal-case.ts';
@@ -130,6 +132,15 @@ function placeStatements(of: ThermalCase): Statement[] {
       id: 'correlation',
       text: 'Churchill and Chu’s law gives 10 to 20 % less convection at cord size, the hot side.',
     });
+  if (spec.kind === 'draught' && spec.speed_mPerS >= stillBelow) {
+    const { nu, Pr } = air(of.Ta);
+    const weak = ((spec.speed_mPerS * 2 * of.cable.outerRadius) / nu) * Pr <= 0.2;
+    if (weak)
+      list.push({
+        id: 'draught',
+        text: 'Churchill and Bernstein’s law is sound for Re·Pr above 0.2; this draught is below that.',
+      });
+  }
   return list;
 }
 
@@ -165,6 +176,10 @@ export function validityOf(of: ThermalCase, run: Run): Validity {
     {
       id: 'uniform',
       text: 'The cable is uniform along its length; nothing is claimed within 0.3 m of an end or joint.',
+    },
+    {
+      id: 'alone',
+      text: 'One cable, out of the sun and dry; heat capacities are constant, and melting takes no heat here.',
     },
     ...shapeStatement(of),
     ...placeStatements(of),

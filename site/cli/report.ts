@@ -1,4 +1,12 @@
-import { celsius, type HeatEvent, type LeadReading, type Prediction, type Steady, supplyWords } from '#engine';
+import {
+  celsius,
+  cordRating,
+  type HeatEvent,
+  type LeadReading,
+  type Prediction,
+  type Steady,
+  supplyWords,
+} from '#engine';
 
 /** Six significant figures: more than any of the data deserve, enough to compare runs. */
 const figures = (x: number) => (Number.isFinite(x) ? Number(x.toPrecision(6)) : null);
@@ -37,6 +45,7 @@ const steadyReport = (steady: Steady) =>
 export function report({ scenario, thermal, run, steady, ratings, rating, threshold, lead, validity }: Prediction) {
   const { cable, outside, G, n, rings } = thermal;
   const { conductor } = cable;
+  const rated = cordRating(cable);
   const curve = (values: Float64Array, write: (x: number) => number | null) => Array.from(values, write);
   return {
     title: scenario.title ?? cable.name,
@@ -64,6 +73,7 @@ export function report({ scenario, thermal, run, steady, ratings, rating, thresh
     end_s: figures(run.end),
     steady: steadyReport(steady),
     rating_A: rating === null ? null : figures(rating),
+    ...(rated ? { ratedCurrent: { I_A: rated.I, source: rated.source, where: rated.where } } : {}),
     ratings: ratings.map(({ limit, T, I }) => ({
       limit: limit.name,
       place: limit.place,

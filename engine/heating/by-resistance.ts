@@ -1,0 +1,15 @@
+import type { ThermalCase } from './thermal-case.ts';
+
+/**
+ * Conductor temperature [K] by the resistance of the lead's conductors in series round the loop, `R` [Ω], contacts left out:
+ * the root near 20 °C of R/R20 = 1 + α20 (θ − 20) + β20 (θ − 20)². It is the mean over the length. Null where the resistance
+ * names no temperature: no positive figure, a metal that does not change, or a resistance that its law never takes.
+ */
+export function conductorByResistance(of: ThermalCase, R: number): number | null {
+  const { R20, alpha20, beta20 } = of.cable.conductor;
+  const rise = R / (of.lead.inSeries * of.lead.length * R20) - 1;
+  const root = alpha20 ** 2 + 4 * beta20 * rise;
+  if (!(R > 0) || !Number.isFinite(R) || !(root >= 0)) return null;
+  const below = alpha20 + (alpha20 < 0 ? -1 : 1) * Math.sqrt(root); // 2c/(b ± √…) keeps its figures where β20 is 0
+  return below === 0 ? null : 293.15 + (2 * rise) / below;
+}
