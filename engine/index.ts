@@ -4,7 +4,7 @@
 export { type Cable, cableOf } from './cable/cable.ts';
 export { type Construction, construction, constructions } from './cable/constructions.ts';
 export { type CordRating, cordRating } from './cable/cord-ratings.ts';
-export { type Part, type SectionShape, type ShareGrid, sectionShape, shareGrid } from './cable/picture.ts';
+export { type SectionPart, type SectionShape, type ShareGrid, sectionShape, shareGrid } from './cable/picture.ts';
 export type { SectionField } from './cable/section-field.ts';
 export { type ShapeLevels, sectionField } from './cable/section-of.ts';
 export { awgArea, awgDiameter, awgSizes } from './conductor/awg.ts';
@@ -20,7 +20,7 @@ export { OutOfRange, within } from './errors.ts';
 export { benchStart, type CastKey, cast, castScenario } from './examples/cast.ts';
 export { adiabaticTime } from './heating/adiabatic.ts';
 export { lifeAt, lifeUsed } from './heating/ageing.ts';
-export { conductorByResistance } from './heating/by-resistance.ts';
+export { conductorByResistance, type ResistanceReading, readByResistance } from './heating/by-resistance.ts';
 export type { HeatEvent } from './heating/events.ts';
 export { ratingOf } from './heating/limits-of.ts';
 export { type Live, type LiveState, type LiveStop, liveRun } from './heating/live.ts';

@@ -4,7 +4,7 @@ import type { SectionField } from './section-field.ts';
 import { sectionField } from './section-of.ts';
 
 /** Where a point of the section lies. */
-export type Part = 'conductor' | 'insulation' | 'filling' | 'sheath' | 'outside';
+export type SectionPart = 'conductor' | 'insulation' | 'filling' | 'sheath' | 'outside';
 
 /**
  * The section as a picture shows it [m]: turned so that its first two cores lie side by side on top, x to the right, y up.
@@ -25,7 +25,7 @@ export interface SectionShape {
   /** Height of the cut A–A, through the hottest loaded core. */
   readonly cut: number;
   /** Which part a point belongs to, and the core's index in a conductor or its insulation. */
-  partAt(x: number, y: number): { readonly part: Part; readonly core?: number };
+  partAt(x: number, y: number): { readonly part: SectionPart; readonly core?: number };
   /** Distance from the cable's own surface, negative inside. */
   distance(x: number, y: number): number;
   /** Steady u at a point, 1 in the hottest loaded conductor, 0 on the mean of the surface; outside, that of the nearest surface. */
@@ -33,28 +33,47 @@ export interface SectionShape {
 }
 
 const around = 1 - 1e-9; // of the outer radius: just inside, where rounding cannot lead outside
+const outlinePoints = 240; // at which the outline's u is kept
+const kept = new Map<string, SectionShape>();
+const mostKept = 12;
 
 /**
- * The shape of a cable's section with its steady field.
- * @param outside,h as in `sectionField`; h to two figures, so that the field of a cable is the same while its air grows a little warmer
+ * The shape of a cable's section with its steady field; the same object again for geometries lately asked for.
+ * @param outside,h as in `sectionField`; h is taken to two figures, so that the field stays while the air grows a little warmer
  */
 export function sectionShape(cable: Cable, outside: Outside, h: number): SectionShape {
+  const rounded = Number(h.toPrecision(2));
+  const { conductor, coreRadius, bodyRadius, outerRadius, halfRun, insulation, sheath, loaded, cores } = cable;
+  const walls = [insulation?.rhoT.value, sheath?.rhoT.value, ...outside.rings.flatMap(({ k, r1 }) => [k, r1])];
+  const sizes = [conductor.rc, coreRadius, bodyRadius, outerRadius, halfRun, cores, rounded];
+  const key = [cable.layout, ...sizes, ...walls, 'loaded', ...loaded].join();
+  const known = kept.get(key);
+  if (known) return known;
+  const shape = makeShape(cable, sectionField(cable, outside, rounded));
+  if (kept.size >= mostKept) kept.delete(kept.keys().next().value as string);
+  kept.set(key, shape);
+  return shape;
+}
+
+function makeShape(cable: Cable, field: SectionField | null): SectionShape {
   const flat = cable.layout === 'flat';
   const turn = flat || cable.cores < 3 ? 0 : turnOf(cable);
   const [c, s] = [Math.cos(turn), Math.sin(turn)];
   const x = cable.x.map((xi, i) => c * xi - s * (cable.y[i] as number));
   const y = cable.y.map((yi, i) => s * (cable.x[i] as number) + c * yi);
-  const field = sectionField(cable, outside, Number(h.toPrecision(2)));
   const { coreRadius, halfRun, halfHeight } = cable;
   const conductorRadius = cable.conductor.rc;
   const bodyRadius = flat ? halfHeight : cable.bodyRadius;
   const outerRadius = bodyRadius + (cable.outerRadius - cable.bodyRadius);
 
-  /** From the middle line of the stadium, and the nearest point of that line. */
+  /** Nearest abscissa of the stadium's middle line, and the distance from there. */
   const nearest = (px: number) => Math.max(-halfRun, Math.min(halfRun, px));
-  const fromLine = (px: number, py: number) => Math.hypot(px - nearest(px), py);
+  function fromLine(px: number, py: number): number {
+    const dx = px - nearest(px);
+    return Math.sqrt(dx * dx + py * py);
+  }
 
-  function partAt(px: number, py: number): { part: Part; core?: number } {
+  function partAt(px: number, py: number): { part: SectionPart; core?: number } {
     const away = fromLine(px, py);
     if (away > outerRadius) return { part: 'outside' };
     for (let i = 0; i < x.length; i++) {
@@ -65,14 +84,39 @@ export function sectionShape(cable: Cable, outside: Outside, h: number): Section
     return { part: away <= bodyRadius ? 'filling' : 'sheath' };
   }
 
+  const inside = (px: number, py: number) => (field ? field.at(c * px + s * py, c * py - s * px) : 1);
+  const half = Math.PI * outerRadius + 2 * halfRun; // of the outline's length
+  let outline: Float64Array | undefined;
+
+  /** Where along the outline a point's nearest surface lies, from the right end over the top: 0 to 2. */
+  function placeOf(px: number, py: number): number {
+    const mid = nearest(px);
+    const angle = Math.atan2(Math.abs(py), px - mid);
+    const share = (angle * outerRadius + halfRun - mid) / half;
+    return py >= 0 ? share : 2 - share;
+  }
+
+  /** u round the outline, at even steps of its upper and lower half. */
+  function outlineShares(): Float64Array {
+    const limit = outerRadius * around;
+    const arc = (Math.PI / 2) * outerRadius;
+    return Float64Array.from({ length: outlinePoints + 1 }, (_, i) => {
+      const place = (2 * i) / outlinePoints;
+      const along = (place <= 1 ? place : 2 - place) * half;
+      const run = Math.max(0, Math.min(2 * halfRun, along - arc));
+      const angle = (along - run) / outerRadius;
+      const up = place <= 1 ? 1 : -1;
+      return inside(halfRun - run + limit * Math.cos(angle), up * limit * Math.sin(angle));
+    });
+  }
+
   function uAt(px: number, py: number): number {
     if (!field) return 1;
-    const away = fromLine(px, py);
-    const limit = outerRadius * around;
-    if (away <= limit) return field.at(c * px + s * py, c * py - s * px);
-    const nx = nearest(px) + ((px - nearest(px)) * limit) / away;
-    const ny = (py * limit) / away;
-    return field.at(c * nx + s * ny, c * ny - s * nx);
+    if (fromLine(px, py) <= outerRadius * around) return inside(px, py);
+    outline ??= outlineShares();
+    const place = (placeOf(px, py) / 2) * outlinePoints;
+    const i = Math.min(outlinePoints - 1, Math.floor(place));
+    return (outline[i] as number) + (place - i) * ((outline[i + 1] as number) - (outline[i] as number));
   }
 
   return {

@@ -13,3 +13,18 @@ export function conductorByResistance(of: ThermalCase, R: number): number | null
   const below = alpha20 + (alpha20 < 0 ? -1 : 1) * Math.sqrt(root); // 2c/(b ± √…) keeps its figures where β20 is 0
   return below === 0 ? null : 293.15 + (2 * rise) / below;
 }
+
+/** What a voltmeter across the lead and an ammeter say together. */
+export interface ResistanceReading {
+  /** Resistance of the conductors in series round the loop [Ω]. */
+  readonly R: number;
+  /** Mean conductor temperature by that resistance [K]; null where it names none. */
+  readonly T: number | null;
+}
+
+/** Resistance U/I, and the conductor's temperature by it, of `U` [V] across the lead at `I` [A]; null without a current. */
+export function readByResistance(of: ThermalCase, U: number, I: number): ResistanceReading | null {
+  if (!(I > 0) || !(U > 0)) return null;
+  const R = U / I;
+  return { R, T: conductorByResistance(of, R) };
+}

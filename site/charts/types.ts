@@ -48,5 +48,19 @@ export interface YourPoint {
   T: number;
 }
 
+/** A reading that was taken: time [s], temperature [°C]. */
+export interface Dot {
+  id: string;
+  t: number;
+  T: number;
+}
+
+/** Where a curve that is still growing stands at this moment: time [s], temperature [°C]. */
+export interface Head extends Dot {
+  /** The curve it leads. */
+  curve: string;
+  weight: Weight;
+}
+
 /** A linear scale, as the parts of a picture need it. */
 export type Scale = (value: number) => number;

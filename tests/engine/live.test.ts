@@ -1,8 +1,10 @@
 // A bench stepped from outside against whole runs of the same case.
 import { describe, expect, it } from 'vitest';
+import { conductorByResistance, readByResistance } from '#engine/heating/by-resistance.ts';
 import { liveRun } from '#engine/heating/live.ts';
 import { runCase } from '#engine/heating/run.ts';
-import { buildCase } from '#engine/heating/thermal-case.ts';
+import { buildCase, leadResistance } from '#engine/heating/thermal-case.ts';
+import { kelvin } from '#engine/quantity.ts';
 import type { Scenario, SupplyStep } from '#engine/scenario/schema.ts';
 
 const cord: Scenario = {
@@ -108,5 +110,72 @@ describe('a live run', () => {
     const live = liveRun(buildCase(cord));
     expect(live.advance(0).t).toBe(0);
     expect(live.advance(-5).t).toBe(0);
+  });
+});
+
+/** A case at `I_A` amperes, one current for the whole run. */
+const at = (I_A: number): Scenario => ({ ...cord, supply: [{ kind: 'current', I_A }] });
+
+describe('a live run that is watched', () => {
+  it('crosses the limits when a whole run does, whatever its steps', () => {
+    const whole = runCase(buildCase(at(20)));
+    const live = liveRun(buildCase(at(20)), 50);
+    for (let i = 0; i < 60 * 60; i++) live.advance(1);
+    expect(live.events.map(({ limit, end }) => `${limit.id} ${end}`)).toEqual(
+      whole.events.map(({ limit, end }) => `${limit.id} ${end}`),
+    );
+    for (const [i, event] of whole.events.entries())
+      expect(Math.abs((live.events[i]?.t ?? 0) - event.t)).toBeLessThan(0.1);
+  });
+
+  it.each([0.016, 1, 600])('halts exactly where a stop is reached, in steps of %f s', (step) => {
+    const stop = { place: 'conductor', T: kelvin(70) } as const;
+    const live = liveRun(buildCase(at(20)), 50);
+    let state = live.state();
+    while (state.halted === null && state.t < 3600) state = live.advance(step, [stop]);
+    expect(state.halted).toBe(stop);
+    expect(state.conductor).toBeCloseTo(stop.T, 6);
+    const crossed = runCase(buildCase(at(20))).events.find(({ limit }) => limit.id === 'rating');
+    expect(Math.abs(state.t - (crossed?.t ?? 0))).toBeLessThan(0.1);
+    expect(state.going).toBe(true);
+  });
+
+  it('takes the first of several stops', () => {
+    const stops = [
+      { place: 'conductor', T: kelvin(70) },
+      { place: 'surface', T: kelvin(40) },
+    ] as const;
+    const state = liveRun(buildCase(at(20)), 50).advance(3600, stops);
+    expect(state.halted).toBe(stops[1]);
+    expect(state.surface).toBeCloseTo(kelvin(40), 6);
+  });
+
+  it('halts at once where a stop is reached already, and goes on without it', () => {
+    const live = liveRun(buildCase({ ...at(20), start: { T_degC: 80 } }), 50);
+    const stop = { place: 'conductor', T: kelvin(70) } as const;
+    expect(live.advance(10, [stop])).toMatchObject({ t: 0, halted: stop, going: true });
+    live.setSupply({ kind: 'off' });
+    expect(live.advance(10)).toMatchObject({ t: 10, halted: null });
+  });
+});
+
+describe('the conductor by its resistance', () => {
+  it.each([
+    ['copper', {}],
+    ['copper with its curvature', { law: 'curved' } as const],
+    ['aluminium', { metal: 'aluminium' } as const],
+    ['a metal that falls', { metal: { rho20_nOhmM: 50, alpha20_perK: -0.001, heatCapacity_MJPerM3K: 2 } }],
+  ])('is the temperature the resistance came from: %s', (_, conductor) => {
+    const of = buildCase({ ...cord, cable: { ...cord.cable, conductor } as Scenario['cable'], lead: { length_m: 7 } });
+    for (const T of [-20, 20, 70, 160].map(kelvin))
+      expect(conductorByResistance(of, leadResistance(of, T))).toBeCloseTo(T, 8);
+  });
+
+  it('is left open where resistance names no temperature', () => {
+    const of = buildCase(cord);
+    expect(conductorByResistance(of, Number.NaN)).toBeNull();
+    expect(conductorByResistance(of, 0)).toBeNull();
+    expect(readByResistance(of, 0, 0)).toBeNull();
+    expect(readByResistance(of, 2, 4)?.R).toBe(0.5);
   });
 });
