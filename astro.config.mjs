@@ -38,6 +38,22 @@ export default defineConfig({
   integrations: [svelte({ configFile: false }), mdx({ optimize: true })],
   vite: {
     worker: { format: 'es' },
-    build: { rolldownOptions: { onLog } },
+    build: {
+      rolldownOptions: {
+        onLog,
+        output: {
+          codeSplitting: {
+            groups: [
+              {
+                name: 'engine',
+                test: /engine\/(errors|quantity|material\/|conductor\/|surroundings\/|scenario\/(to-link|fault)|cable\/(?!picture|cord)|heating\/(?!live|by-resistance|profile))/,
+                priority: 2,
+              },
+              { name: 'schema', test: /valibot|engine\/scenario\/(schema|fields|parse|from-link)\.ts/, priority: 1 },
+            ],
+          },
+        },
+      },
+    },
   },
 });

@@ -89,7 +89,7 @@ export type {
 } from './question/types.ts';
 export { plainText, type Segment, type Words } from './question/words.ts';
 export { type Fault, faultLine, ScenarioFault } from './scenario/fault.ts';
-export { scenarioFromLink, scenarioToLink } from './scenario/link.ts';
+export { scenarioFromLink } from './scenario/from-link.ts';
 export { type Parsed, parseScenario } from './scenario/parse.ts';
 export type {
   CableSpec,
@@ -99,6 +99,7 @@ export type {
   SupplyStep,
   SurroundingsSpec,
 } from './scenario/schema.ts';
+export { scenarioToLink } from './scenario/to-link.ts';
 export { type Source, type SourceId, type SourceKind, sources } from './sources.ts';
 export { type Arrangement, arrangements, clipped, draught, stillAir } from './surroundings/air-laws.ts';
 export { type Coil, type CoilEffect, coilEffect, layersFor } from './surroundings/coil.ts';

@@ -1,4 +1,4 @@
-import { type Fault, type Scenario, scenarioFromLink, scenarioToLink } from '#engine';
+import { type Fault, type Scenario, scenarioToLink } from '#engine';
 import { readFragment, withFragment } from './fragment.ts';
 
 const settle = 250; // ms without a change before the address is written
@@ -24,9 +24,10 @@ export function scenarioState(name: string, initial: Scenario): ScenarioState {
   let faults = $state.raw<readonly Fault[]>([]);
   let timer: ReturnType<typeof setTimeout> | undefined;
 
-  function readLink(): void {
+  async function readLink(): Promise<void> {
     const text = readFragment(location.hash, name);
     if (text === undefined) return;
+    const { scenarioFromLink } = await import('./read-link.ts');
     const parsed = scenarioFromLink(text);
     if (parsed.faults) faults = parsed.faults;
     else value = parsed.scenario;

@@ -1,7 +1,7 @@
 // Bad input: random damage to good scenarios, and links that are no links, give faults and never exceptions.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { scenarioFromLink, scenarioToLink } from '#engine/scenario/link.ts';
+import { scenarioFromLink, scenarioToLink } from '#engine';
 import { parseScenario } from '#engine/scenario/parse.ts';
 import type { Scenario } from '#engine/scenario/schema.ts';
 import { anyScenario } from './arbitrary.ts';

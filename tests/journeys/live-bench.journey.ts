@@ -90,5 +90,13 @@ export default async function journey({ open }: JourneyContext): Promise<void> {
   assert.equal(await knob(live).getAttribute('aria-valuenow'), '12');
   await live.page.getByRole('link', { name: 'Change the case' }).click();
   await live.page.waitForURL(/\/bench\/#bench=/);
-  assert.equal(await live.page.getByRole('textbox', { name: 'Current', exact: true }).inputValue(), '12.0');
+  await live.page.waitForLoadState('networkidle'); // a link is read by a script of its own
+  const current = live.page.getByRole('textbox', { name: 'Current', exact: true });
+  assert.equal(await current.inputValue(), '12.0');
+
+  // and the bench's own link leads to the live one with its case
+  await bench.page.getByRole('link', { name: 'Load it live' }).click();
+  await bench.page.waitForURL(/\/bench\/live\/#bench=/);
+  await bench.page.waitForLoadState('networkidle');
+  assert.equal(await knob(bench).getAttribute('aria-valuenow'), '12');
 }

@@ -1,14 +1,8 @@
 import lz from 'lz-string';
 import { type Parsed, parseScenario } from './parse.ts';
-import type { Scenario } from './schema.ts';
 
 /** Longest link text read; anything longer is refused before it is unpacked. */
 const longest = 20_000;
-
-/** A scenario as compact text for a link's fragment: letters, digits, + - and $ only. */
-export function scenarioToLink(scenario: Scenario): string {
-  return lz.compressToEncodedURIComponent(JSON.stringify(scenario));
-}
 
 /** The scenario of a link's text, checked like any other input. */
 export function scenarioFromLink(text: string): Parsed {
