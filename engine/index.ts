@@ -28,15 +28,7 @@ export { type LeadReading, leadReading, type Prediction, predict, type Rating } 
 export { profileAt, type RadialProfile, temperatureAt } from './heating/profile.ts';
 export { heatRatio, ratingAt, straightLineThreshold, type Threshold, threshold } from './heating/rating.ts';
 export { hottestMoment, type Moment, momentAt, timeToShare } from './heating/read-run.ts';
-export {
-  type Curves,
-  durationOf,
-  type EnergyAccount,
-  type Outcome,
-  type Run,
-  type RunOptions,
-  runCase,
-} from './heating/run.ts';
+export { type Curves, type EnergyAccount, type Run, type RunOptions, runCase } from './heating/run.ts';
 export {
   balancingCurrent,
   type Chain,
@@ -49,6 +41,7 @@ export {
 export { type Supply, supplyOf, supplyWords } from './heating/supply.ts';
 export { buildCase, conductorResistance, leadResistance, type ThermalCase } from './heating/thermal-case.ts';
 export type { Statement, Validity } from './heating/validity.ts';
+export { durationOf, type Outcome } from './heating/walk.ts';
 export { type Air, air, airConductivity, airDensity, airViscosity } from './material/air.ts';
 export { type Limit, type LimitKind, type Place, touchLimit } from './material/limits.ts';
 export { clad, type Metal, type MetalId, metals, tin } from './material/metals.ts';

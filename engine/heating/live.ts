@@ -3,9 +3,9 @@ import type { SupplyStep } from '../scenario/schema.ts';
 import { crossing, eventWatch, type HeatEvent, nodeTemperature, placeAt } from './events.ts';
 import { marchOf } from './march.ts';
 import { type LeadReading, leadReading } from './predict.ts';
-import { greatestCurrent, lastPossible } from './run.ts';
 import { type Supply, supplyOf } from './supply.ts';
 import type { ThermalCase } from './thermal-case.ts';
+import { greatestCurrent, lastPossible } from './walk.ts';
 
 /** The state of a bench at one moment; temperatures in K. */
 export interface LiveState {

@@ -1,11 +1,7 @@
-import { kelvin } from '../quantity.ts';
-import type { SupplyStep } from '../scenario/schema.ts';
-import { crossing, nodeTemperature, placeAt } from './events.ts';
 import { marchOf } from './march.ts';
 import type { Mesh } from './mesh.ts';
-import { durationOf, greatestCurrent, lastPossible } from './run.ts';
-import { type Supply, supplyOf } from './supply.ts';
 import type { ThermalCase } from './thermal-case.ts';
+import { durationOf, greatestCurrent, walkSupply } from './walk.ts';
 
 /** The temperatures of the equivalent concentric cable from the conductor outward at one time of a run. */
 export interface RadialProfile {
@@ -29,31 +25,9 @@ export interface RadialProfile {
  * is the scenario's duration or, earlier, the moment when the metal begins to melt or the supply has no solution.
  */
 export function profileAt(of: ThermalCase, t: number): RadialProfile {
-  const { scenario } = of;
   const march = marchOf(of, greatestCurrent(of));
   const { radial, mesh } = march;
-  const wanted = Math.min(Math.max(0, t), durationOf(scenario));
-  const nodes = { conductor: 0, surface: mesh.surface, outside: mesh.r.length - 1 };
-  const melt = of.cable.conductor.metal.melting.value;
-  const many = (scenario.cycles ?? 1) * scenario.supply.length;
-  let going = (radial.y[0] as number) < melt;
-
-  for (let i = 0; i < many && going && march.time() < wanted; i++) {
-    const step = scenario.supply[i % scenario.supply.length] as SupplyStep;
-    const supply: Supply = supplyOf(of, step);
-    if (!supply.possible(radial.y[0] as number)) break;
-    const { until } = step;
-    const target = until && { at: placeAt[until.place], T: nodeTemperature(of, until.place, kelvin(until.T_degC)) };
-    const now = until ? (radial.y[nodes[until.place]] as number) : 0;
-    if (target && (until?.falling ? now <= target.T : now >= target.T)) continue;
-    march.setCurrent(supply.current);
-    march.to(Math.min(wanted, march.time() + (step.duration_s ?? wanted)), (_t, _h, dense) => {
-      const ended = Math.min(crossing(dense, 0, melt) ?? 1, lastPossible(dense, supply) ?? 1);
-      const switched = target ? (crossing(dense, target.at, target.T, until?.falling) ?? 1) : 1;
-      going = ended === 1 || switched < ended;
-      return Math.min(ended, switched);
-    });
-  }
+  walkSupply(of, march, Math.min(Math.max(0, t), durationOf(of.scenario)));
   return { t: march.time(), r: mesh.r, T: Float64Array.from(radial.y), u: shares(mesh), surface: mesh.surface };
 }
 

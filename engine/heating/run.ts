@@ -1,14 +1,11 @@
-import { kelvin } from '../quantity.ts';
-import type { Scenario, SupplyStep } from '../scenario/schema.ts';
+import type { SupplyStep } from '../scenario/schema.ts';
 import { lifeUsed } from './ageing.ts';
-import { crossing, eventWatch, type HeatEvent, nodeTemperature, placeAt } from './events.ts';
+import { eventWatch, type HeatEvent } from './events.ts';
 import { type March, marchOf } from './march.ts';
 import { denseAt } from './radial.ts';
 import { type Supply, supplyOf } from './supply.ts';
 import { conductorResistance, leadResistance, type ThermalCase } from './thermal-case.ts';
-
-/** How a run ended. */
-export type Outcome = 'completed' | 'melted' | 'supply has no solution';
+import { durationOf, greatestCurrent, type Outcome, walkSupply } from './walk.ts';
 
 /** Curves over time; arrays of one length. A supply step's change stands twice, before and after, at the same time. */
 export interface Curves {
@@ -49,18 +46,6 @@ export interface Run {
   readonly end: number;
 }
 
-/** Duration of a scenario's run [s]: as given, else the sum of its supply steps, else an hour. */
-export function durationOf({ run, supply, cycles = 1 }: Scenario): number {
-  if (run?.duration_s !== undefined) return run.duration_s;
-  const known = supply.every((step) => step.duration_s !== undefined);
-  return known ? cycles * supply.reduce((sum, step) => sum + (step.duration_s as number), 0) : 3600;
-}
-
-/** The largest current that any supply step drives into the lead at its start temperature [A]. */
-export function greatestCurrent(of: ThermalCase): number {
-  return Math.max(...of.scenario.supply.map((step) => supplyOf(of, step).current(of.T0)));
-}
-
 /** Collects samples of the dense output, a few for each step. */
 function recorder(of: ThermalCase, perStep: number) {
   const rows: number[][] = [[], [], [], [], [], [], []];
@@ -84,19 +69,6 @@ function recorder(of: ThermalCase, perStep: number) {
       return { t, conductor, surface, outside, I, U, heat } as Curves;
     },
   };
-}
-
-/** Part of a step (0 to 1) up to which the supply has a solution; undefined when it has one at the step's end. */
-export function lastPossible(dense: Float64Array, supply: Supply): number | undefined {
-  if (supply.possible(dense[1] as number)) return undefined;
-  let a = 0;
-  let b = 1;
-  for (let i = 0; i < 60 && b - a > 1e-12; i++) {
-    const middle = (a + b) / 2;
-    if (supply.possible(denseAt(dense, 0, middle))) a = middle;
-    else b = middle;
-  }
-  return a;
 }
 
 /** The account of a march that began with the temperatures `initial` [K]. */
@@ -129,7 +101,6 @@ export function runCase(of: ThermalCase, options: RunOptions = {}): Run {
   const { scenario } = of;
   const march = marchOf(of, greatestCurrent(of), options.cells, options.tolerance);
   const { radial, mesh } = march;
-  const duration = durationOf(scenario);
   const many = (scenario.cycles ?? 1) * scenario.supply.length;
   const record = recorder(of, options.samplesPerStep ?? (many > 40 ? 3 : 6));
   const lastNode = mesh.r.length - 1;
@@ -137,51 +108,24 @@ export function runCase(of: ThermalCase, options: RunOptions = {}): Run {
   const initial = Float64Array.from(radial.y);
   const watch = eventWatch(of, (place) => initial[nodeOf[place]] as number);
   const ageing = of.cable.insulation?.ageing;
-  const melt = of.cable.conductor.metal.melting.value;
   let used = 0;
-  let outcome: Outcome = 'completed';
-  let going = (radial.y[0] as number) < melt;
-  if (!going) outcome = 'melted';
-  const sampleNow = (supply: Supply) =>
-    record.add(
-      march.time(),
-      radial.y[0] as number,
-      radial.y[mesh.surface] as number,
-      radial.y[lastNode] as number,
-      supply,
-    );
-
-  for (let i = 0; i < many && going && march.time() < duration; i++) {
-    const step = scenario.supply[i % scenario.supply.length] as SupplyStep;
-    const supply = supplyOf(of, step);
-    const T = radial.y[0] as number;
-    if (!supply.possible(T)) {
-      sampleNow(supply);
-      outcome = 'supply has no solution';
-      break;
-    }
-    const { until } = step;
-    const target = until && { at: placeAt[until.place], T: nodeTemperature(of, until.place, kelvin(until.T_degC)) };
-    const reached = (y: number) => target !== undefined && (until?.falling ? y <= target.T : y >= target.T);
-    if (until && reached(radial.y[nodeOf[until.place]] as number)) continue;
-    const end = Math.min(duration, step.duration_s === undefined ? duration : march.time() + step.duration_s);
-    march.setCurrent(supply.current);
-    sampleNow(supply);
-    going = march.to(end, (t, h, dense) => {
-      const melted = crossing(dense, 0, melt);
-      const switched = target ? crossing(dense, target.at, target.T, until?.falling) : undefined;
-      const lost = lastPossible(dense, supply);
-      const part = Math.min(melted ?? 1, switched ?? 1, lost ?? 1);
+  const begins = (supply: Supply) => {
+    const [conductor, surface, last] = [0, mesh.surface, lastNode].map((node) => radial.y[node]) as [
+      number,
+      number,
+      number,
+    ];
+    record.add(march.time(), conductor, surface, last, supply);
+  };
+  const outcome = walkSupply(of, march, durationOf(scenario), {
+    begins,
+    steps(t, h, dense, part, supply, end) {
       watch.look(t, h, dense, part);
       record.step(t, h, dense, part, supply, end);
       if (ageing) used += lifeUsed(ageing, part * h, (s) => denseAt(dense, 0, part * s));
-      if (part === melted) outcome = 'melted';
-      else if (lost !== undefined && part === lost) outcome = 'supply has no solution';
-      return part;
-    });
-    going ||= outcome === 'completed';
-  }
-  if (record.empty()) sampleNow(supplyOf(of, scenario.supply[0] as SupplyStep));
+    },
+  });
+  if (record.empty()) begins(supplyOf(of, scenario.supply[0] as SupplyStep));
   return {
     outcome,
     curves: record.curves(),
