@@ -1,5 +1,5 @@
 import { celsius, type HeatEvent, hottestMoment, type LimitKind, type Prediction } from '#engine';
-import { clock, type Practice, temperature, timeInWords } from './format.ts';
+import { clock, fixed, type Practice, temperature, timeInWords } from './format.ts';
 
 const places = { conductor: 'the conductor', surface: 'the surface', outside: 'the outside' } as const;
 
@@ -48,4 +48,11 @@ export function sentenceOf(prediction: Prediction, practice: Practice = 'iec'): 
   const beyond =
     validity.outsideFrom === null ? '' : ` From ${clock(validity.outsideFrom)} on the curve is outside the model.`;
   return `${ending(prediction, practice)}${passes}${beyond}`;
+}
+
+/** How far a temperature [°C] is from a limit: '16 K below its rating', '1 K over its rating'. */
+export function besideLimit(T: number, limit: number, name: string): string {
+  const off = Math.round(T) - Math.round(limit);
+  if (off === 0) return `at ${name}`;
+  return `${fixed(Math.abs(off), 0)}\u00A0K ${off > 0 ? 'over' : 'below'} ${name}`;
 }

@@ -1,5 +1,5 @@
 import { celsius, hottestMoment, momentAt, type Prediction, type Scenario, supplyWords } from '#engine';
-import { clock, fixed, type Practice, quantity, temperature, timeInWords } from '../../lib/format.ts';
+import { clock, type Practice, quantity, temperature, timeInWords } from '../../lib/format.ts';
 import { currentOf, isCycled, periodOf } from './edit.ts';
 import { factsOf, onTime, shareOfRise } from './facts.ts';
 
@@ -19,13 +19,6 @@ export function supplyCell(scenario: Scenario): string {
   if (isCycled(scenario) && period !== undefined)
     return `${amps} for ${timeInWords(on)} in every ${timeInWords(period)}`;
   return `${amps} for ${timeInWords(on)}${scenario.supply.length > 1 ? ', then off' : ''}`;
-}
-
-/** How far a temperature [°C] is from a limit: '16 K below its rating', '1 K over its rating'. */
-export function besideLimit(T: number, limit: number, name: string): string {
-  const off = Math.round(T) - Math.round(limit);
-  if (off === 0) return `at ${name}`;
-  return `${fixed(Math.abs(off), 0)}\u00A0K ${off > 0 ? 'over' : 'below'} ${name}`;
 }
 
 function ratingSentence({ run, rating }: Prediction): string {
