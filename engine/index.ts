@@ -1,6 +1,15 @@
 // The engine's public face. SI inside: metres, kilograms, seconds, amperes, kelvin; names say so where they differ.
 // Sorted by file; the folders are the topics.
 
+export {
+  abortStops,
+  leastSample,
+  mostBenchVolts,
+  mostConductor,
+  mostSheath,
+  overBenchVolts,
+  usualBenchVolts,
+} from './bench/limits.ts';
 export { type Cable, cableOf } from './cable/cable.ts';
 export { type Construction, construction, constructions } from './cable/constructions.ts';
 export { type CordRating, cordRating } from './cable/cord-ratings.ts';

@@ -1,3 +1,4 @@
+import { T20 } from '../material/resistivity.ts';
 import type { ThermalCase } from './thermal-case.ts';
 
 /**
@@ -11,7 +12,7 @@ export function conductorByResistance(of: ThermalCase, R: number): number | null
   const root = alpha20 ** 2 + 4 * beta20 * rise;
   if (!(R > 0) || !Number.isFinite(R) || !(root >= 0)) return null;
   const below = alpha20 + (alpha20 < 0 ? -1 : 1) * Math.sqrt(root); // 2c/(b ± √…) keeps its figures where β20 is 0
-  return below === 0 ? null : 293.15 + (2 * rise) / below;
+  return below === 0 ? null : T20 + (2 * rise) / below;
 }
 
 /** What a voltmeter across the lead and an ammeter say together. */

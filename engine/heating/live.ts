@@ -3,6 +3,7 @@ import type { SupplyStep } from '../scenario/schema.ts';
 import { crossing, eventWatch, type HeatEvent, nodeTemperature, placeAt } from './events.ts';
 import { marchOf } from './march.ts';
 import { type LeadReading, leadReading } from './predict.ts';
+import { heatMade } from './steady.ts';
 import { type Supply, supplyOf } from './supply.ts';
 import type { ThermalCase } from './thermal-case.ts';
 import { greatestCurrent, lastPossible } from './walk.ts';
@@ -72,7 +73,7 @@ export function liveRun(of: ThermalCase, expectedCurrent = greatestCurrent(of)):
       surface: radial.y[mesh.surface] as number,
       outside: of.outside.outsideOf(end),
       lead,
-      heat: (lead.heat / (of.lead.inSeries * of.lead.length)) * of.n,
+      heat: heatMade(of, lead.I, T),
       going: going(),
       halted,
     };

@@ -2,8 +2,9 @@ import type { Mesh } from './mesh.ts';
 import { meshOf } from './mesh.ts';
 import { type Radial, radialOf } from './radial.ts';
 import { startProfile } from './start.ts';
+import { heatMade } from './steady.ts';
 import type { CurrentLaw } from './supply.ts';
-import { conductorResistance, type ThermalCase } from './thermal-case.ts';
+import type { ThermalCase } from './thermal-case.ts';
 
 /** Cells where a scenario does not say. */
 export const usualCells = 24;
@@ -49,7 +50,7 @@ const cellError = 0.05;
 
 /** Rate [K/s] at which current `I` [A] in each loaded core first warms the conductor if nothing leaves it. */
 function heatingRate(of: ThermalCase, I: number): number {
-  return (of.n * I * I * conductorResistance(of, of.T0)) / of.conductorCapacity;
+  return heatMade(of, I, of.T0) / of.conductorCapacity;
 }
 
 /**
@@ -111,10 +112,7 @@ export function marchOf(of: ThermalCase, greatestCurrent: number, cells?: number
   let before = Number.POSITIVE_INFINITY; // what was suggested when the supply last changed
 
   function setCurrent(current: CurrentLaw): void {
-    radial.setHeat((T) => {
-      const I = current(T);
-      return of.n * I * I * conductorResistance(of, T);
-    });
+    radial.setHeat((T) => heatMade(of, current(T), T));
     if (suggested > 0) before = suggested;
     suggested = 0;
   }

@@ -1,6 +1,7 @@
 import type { Place } from '../material/limits.ts';
-import { balancingCurrent, steadyFlow } from './steady.ts';
-import { conductorResistance, type ThermalCase } from './thermal-case.ts';
+import { ringResistance } from '../surroundings/outside.ts';
+import { balancingCurrent, heatMade, steadyFlow } from './steady.ts';
+import type { ThermalCase } from './thermal-case.ts';
 
 /**
  * The rating at a limit: the steady current [A] in each loaded core that brings `place` to `T` [K]. 0 when ambient is
@@ -18,7 +19,7 @@ function conductorBehind(of: ThermalCase, T: number, place: 'surface' | 'outside
   const { law, series, rings } = of.outside;
   const total = of.resistance + series;
   if (place === 'outside') return T + law(T) * total;
-  const within = rings.reduce((sum, { r0, r1, k }) => sum - Math.log(r1 / r0) / (2 * Math.PI * k), of.resistance);
+  const within = rings.reduce((sum, ring) => sum - ringResistance(ring), of.resistance);
   if (series === 0 && rings.length === 0) return T + law(T) * within;
   const beyond = total - within;
   // the surface of a lagged or wound cable: flow as from a conductor with only what lies beyond
@@ -73,5 +74,5 @@ export function straightLineThreshold(of: ThermalCase, totalResistance: number):
 
 /** Heat made over heat shed when the conductor is at `T` [K] and carries `I` [A]: above 1 it warms, below 1 it cools. */
 export function heatRatio(of: ThermalCase, I: number, T: number): number {
-  return (of.n * I * I * conductorResistance(of, T)) / steadyFlow(of, T);
+  return heatMade(of, I, T) / steadyFlow(of, T);
 }

@@ -3,8 +3,9 @@ import { lifeUsed } from './ageing.ts';
 import { eventWatch, type HeatEvent } from './events.ts';
 import { type March, marchOf } from './march.ts';
 import { denseAt } from './radial.ts';
+import { heatMade } from './steady.ts';
 import { type Supply, supplyOf } from './supply.ts';
-import { conductorResistance, leadResistance, type ThermalCase } from './thermal-case.ts';
+import { leadResistance, type ThermalCase } from './thermal-case.ts';
 import { durationOf, greatestCurrent, type Outcome, walkSupply } from './walk.ts';
 
 /** Curves over time; arrays of one length. A supply step's change stands twice, before and after, at the same time. */
@@ -51,7 +52,7 @@ function recorder(of: ThermalCase, perStep: number) {
   const rows: number[][] = [[], [], [], [], [], [], []];
   const add = (t: number, conductor: number, surface: number, last: number, supply: Supply) => {
     const I = supply.current(conductor);
-    const heat = of.n * I * I * conductorResistance(of, conductor);
+    const heat = heatMade(of, I, conductor);
     const values = [t, conductor, surface, of.outside.outsideOf(last), I, I * leadResistance(of, conductor), heat];
     for (let i = 0; i < values.length; i++) (rows[i] as number[]).push(values[i] as number);
   };

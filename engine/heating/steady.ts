@@ -1,4 +1,5 @@
 import { behindResistance } from '../surroundings/law.ts';
+import { ringResistance } from '../surroundings/outside.ts';
 import type { Supply } from './supply.ts';
 import { conductorResistance, type ThermalCase } from './thermal-case.ts';
 
@@ -23,7 +24,7 @@ export function steadyFlow(of: ThermalCase, T: number): number {
 export function steadyChain(of: ThermalCase, T: number): Chain {
   const flow = steadyFlow(of, T);
   const { series, rings } = of.outside;
-  const beyond = rings.reduce((sum, { r0, r1, k }) => sum + Math.log(r1 / r0) / (2 * Math.PI * k), 0);
+  const beyond = rings.reduce((sum, ring) => sum + ringResistance(ring), 0);
   const lastSolid = T - flow * of.resistance;
   return { conductor: T, surface: lastSolid + flow * beyond, outside: lastSolid - flow * series, flow };
 }

@@ -1,11 +1,11 @@
 import { type Cable, cableOf } from '../cable/cable.ts';
 import { type ShapeLevels, shapeLevels } from '../cable/section-of.ts';
 import type { Limit } from '../material/limits.ts';
-import { resistanceRatio } from '../material/resistivity.ts';
+import { resistanceRatio, T20 } from '../material/resistivity.ts';
 import { kelvin } from '../quantity.ts';
 import { ScenarioFault } from '../scenario/fault.ts';
 import type { Scenario } from '../scenario/schema.ts';
-import { type Outside, outsideOf, type Ring } from '../surroundings/outside.ts';
+import { type Outside, outsideOf, type Ring, ringResistance } from '../surroundings/outside.ts';
 import { limitsOf } from './limits-of.ts';
 
 /** A scenario put together as the heat model takes it: everything that does not change while it runs. */
@@ -50,8 +50,6 @@ function bodyRing(cable: Cable, n: number, G: number): Ring[] {
   return [{ name: 'insulation', r0, r1: R, k: 1 / insulation.rhoT.value, rhoC: held / (Math.PI * (R * R - r0 * r0)) }];
 }
 
-const ringResistance = ({ r0, r1, k }: Ring) => Math.log(r1 / r0) / (2 * Math.PI * k);
-
 /** Supply steps a run may have, all cycles together. */
 const mostSupplySteps = 20_000;
 
@@ -94,7 +92,7 @@ export function buildCase(scenario: Scenario): ThermalCase {
 /** Refuses a metal by own values whose resistance would fall to nothing somewhere from `coldest` to `hottest` [K]. */
 function checkResistance({ conductor }: Cable, coldest: number, hottest: number): void {
   const { alpha20, beta20 } = conductor;
-  const turn = beta20 > 0 ? 293.15 - alpha20 / (2 * beta20) : coldest; // where a curved law is least
+  const turn = beta20 > 0 ? T20 - alpha20 / (2 * beta20) : coldest; // where a curved law is least
   const places = [coldest, hottest, turn > coldest && turn < hottest ? turn : coldest];
   if (places.every((T) => resistanceRatio(alpha20, beta20, T) > 0.01)) return;
   throw new ScenarioFault(
@@ -106,8 +104,7 @@ function checkResistance({ conductor }: Cable, coldest: number, hottest: number)
 /** Resistance of one conductor per metre at `T` [K]: R'20 (1 + α20 (θ − 20) + β20 (θ − 20)²) [Ω/m]. */
 export function conductorResistance({ cable }: ThermalCase, T: number): number {
   const { R20, alpha20, beta20 } = cable.conductor;
-  const x = T - 293.15;
-  return R20 * (1 + x * (alpha20 + beta20 * x));
+  return R20 * resistanceRatio(alpha20, beta20, T);
 }
 
 /** Resistance of the lead's conductors in series round the loop at `T` [K], without contacts [Ω]. */

@@ -2,7 +2,8 @@ import { within } from '../errors.ts';
 import { kelvin } from '../quantity.ts';
 import type { Metal } from './metals.ts';
 
-const T20 = kelvin(20);
+/** 20 °C, where resistances are told [K]. */
+export const T20 = kelvin(20);
 
 /** ρ(θ)/ρ20 = 1 + α20 (θ − 20) + β20 (θ − 20)²: `alpha20` [1/K], `beta20` [1/K²], `T` [K]; dimensionless. */
 export function resistanceRatio(alpha20: number, beta20: number, T: number): number {

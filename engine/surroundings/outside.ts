@@ -18,6 +18,9 @@ export interface Ring {
   readonly rhoC: number;
 }
 
+/** Thermal resistance of a ring, ln(r1/r0)/2πk [K·m/W]. */
+export const ringResistance = ({ r0, r1, k }: Ring): number => Math.log(r1 / r0) / (2 * Math.PI * k);
+
 /** What lies beyond the cable's own surface: rings that hold heat, a massless resistance, and the law of the outside. */
 export interface Outside {
   readonly Ta: number;

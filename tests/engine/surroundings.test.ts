@@ -83,6 +83,16 @@ describe('laws of the surface', () => {
   });
 });
 
+describe('still air, written out for speed', () => {
+  it.each([1e-3, 5e-3, 30e-3])('is the film and the correlation it stands for, at %f m', (d) => {
+    const law = stillAir(shedding(d, 0), 'kuehnGoldstein');
+    for (const T of [250, 294, 320, 400, 700, 1300]) {
+      const { Ra, Pr, k } = film(d, T, Ta);
+      expect(law(T) / (Math.PI * nusseltKuehnGoldstein(Ra, Pr) * k * (T - Ta))).toBeCloseTo(1, 12);
+    }
+  });
+});
+
 describe('Nusselt numbers', () => {
   it('of Kuehn and Goldstein fall to nothing with Ra, and never with a jump', () => {
     expect(nusseltKuehnGoldstein(0, 0.7)).toBe(0);

@@ -1,18 +1,23 @@
 import {
+  abortStops,
   buildCase,
   celsius,
   type HeatEvent,
+  kelvin,
   type Live,
   type LiveState,
   liveRun,
+  mostConductor,
+  mostSheath,
   type Place,
   type Scenario,
   type SupplyStep,
   type ThermalCase,
+  usualBenchVolts,
 } from '#engine';
 import { clock, fixed, quantity, timeInWords } from '../../lib/format.ts';
 import { type LogRow, shownBy } from './log.ts';
-import { knobEnd, mostConductor_degC, mostSheath_degC, refusalOf, settingOf, stopsOf, usualVolts } from './rules.ts';
+import { knobEnd, refusalOf, settingOf } from './rules.ts';
 import { type Column, Trace } from './trace.ts';
 
 /** How fast simulated time runs. */
@@ -70,9 +75,9 @@ export class LiveSession {
   /** Setting of the knob [A]. */
   set_A = $state(0);
   /** Greatest volts of the supply [V]. */
-  volts = $state(usualVolts);
+  volts = $state(usualBenchVolts);
   conductorLimit_degC = $state(0);
-  sheathLimit_degC = $state(mostSheath_degC);
+  sheathLimit_degC = $state(celsius(mostSheath));
   speed = $state<Speed>(10);
   running = $state(false);
   trip = $state.raw<Trip | null>(null);
@@ -92,8 +97,8 @@ export class LiveSession {
     this.#wall = wall;
     this.most = {
       A: knobEnd(this.thermal),
-      conductor_degC: mostConductor_degC(this.thermal),
-      sheath_degC: mostSheath_degC,
+      conductor_degC: celsius(mostConductor(this.thermal)),
+      sheath_degC: celsius(mostSheath),
     };
     this.conductorLimit_degC = this.most.conductor_degC;
     this.refusal = refusalOf(scenario);
@@ -235,7 +240,8 @@ export class LiveSession {
       this.#ranWith = this.set_A;
     }
     const end = this.now.t + seconds;
-    const stops = this.set_A > 0 && !this.trip ? stopsOf(this.conductorLimit_degC, this.sheathLimit_degC) : [];
+    const stops =
+      this.set_A > 0 && !this.trip ? abortStops(kelvin(this.conductorLimit_degC), kelvin(this.sheathLimit_degC)) : [];
     this.now = this.#live.advance(seconds, stops);
     if (this.now.halted) {
       this.#open(this.now.halted.place, celsius(this.now.halted.T));
