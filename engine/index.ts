@@ -59,17 +59,19 @@ export type { Confidence, Property } from './material/property.ts';
 export { resistanceRatio, resistivity } from './material/resistivity.ts';
 export * from './quantity.ts';
 export { type AnswerKind, type AnswerReading, readAnswer } from './question/answer.ts';
+export { questions11 } from './question/lesson-1-1.ts';
+export { questions12 } from './question/lesson-1-2.ts';
+export { questions13 } from './question/lesson-1-3.ts';
+export { questions14 } from './question/lesson-1-4.ts';
+export { questions21 } from './question/lesson-2-1.ts';
+export { questions22 } from './question/lesson-2-2.ts';
+export { questions23 } from './question/lesson-2-3.ts';
+export { questions24 } from './question/lesson-2-4.ts';
 export { mark } from './question/mark.ts';
 export { type Misconception, type MisconceptionId, misconceptions } from './question/misconceptions.ts';
 export { type Random, randomOf } from './question/random.ts';
-export {
-  type QuestionFault,
-  questionFrom,
-  refFromText,
-  refToText,
-  templates,
-  templatesOfLesson,
-} from './question/templates.ts';
+export { type QuestionFault, questionOf, refFromText, refToText } from './question/ref.ts';
+export { questionFrom, templates, templatesOfLesson } from './question/templates.ts';
 export type {
   Difficulty,
   Feedback,

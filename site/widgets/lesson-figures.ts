@@ -3,4 +3,3 @@
 export { default as EmberTrace } from './EmberTrace.svelte';
 export { default as OwnWords } from './OwnWords.svelte';
 export { default as PredictFirst } from './PredictFirst.svelte';
-export { default as QuestionBlock } from './QuestionBlock.svelte';

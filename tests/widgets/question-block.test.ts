@@ -12,7 +12,8 @@ const asked = (template: string, seed = 'trial', usage: 'iec' | 'na' = 'iec') =>
   (templates[template] as NonNullable<(typeof templates)[string]>).question(seed, usage);
 
 async function shown(template: string, props: Record<string, unknown> = {}) {
-  const all = { id: 'q', template, seed: 'trial', number: 1, of: 3, bench: '/bench/', ...props };
+  const among = Object.values(templates);
+  const all = { id: 'q', template, seed: 'trial', number: 1, of: 3, bench: '/bench/', among, ...props };
   const screen = await render(QuestionBlock, { props: all });
   const field = screen.getByRole('textbox', { name: /Your answer/ });
   const answer = async (text: string) => {

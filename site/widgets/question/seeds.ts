@@ -1,4 +1,4 @@
-import { type Question, type QuestionFault, type QuestionRef, questionFrom, refFromText, templates } from '#engine';
+import { type Question, type QuestionFault, type QuestionRef, questionOf, refFromText, type Template } from '#engine';
 import type { Practice } from '../../lib/format.ts';
 
 /** The seed after `seed`: 'lesson', 'lesson-2', 'lesson-3' and so on, so that a tutor can say which. */
@@ -8,24 +8,23 @@ export function nextSeed(seed: string): string {
 }
 
 /** The ref of a template in its present version. Throws when there is no such template: a page asks for what exists. */
-export function refOf(template: string, seed: string, practice: Practice): QuestionRef {
-  const found = templates[template];
-  if (!found) throw new Error(`there is no question ${template}`);
-  return { id: template, version: found.version, practice, seed };
+export function refOf(template: Template | undefined, seed: string, practice: Practice): QuestionRef {
+  if (!template) throw new Error('a page asks a question that its list does not have');
+  return { id: template.id, version: template.version, practice, seed };
 }
 
 /** The ref that an address holds for a question of `template`, or in words why it cannot be used; undefined without any. */
-export function refFromAddress(text: string | undefined, template: string): QuestionRef | QuestionFault | undefined {
+export function refFromAddress(text: string | undefined, template: Template): QuestionRef | QuestionFault | undefined {
   if (text === undefined) return undefined;
   const ref = refFromText(text);
-  if (ref?.id !== template) return { fault: 'The numbers of this link could not be read.' };
-  const question = questionFrom(ref);
+  if (ref?.id !== template.id) return { fault: 'The numbers of this link could not be read.' };
+  const question = questionOf(ref, [template]);
   return 'fault' in question ? question : ref;
 }
 
 /** The question of a ref that is known to be good. */
-export function questionOf(ref: QuestionRef): Question {
-  const question = questionFrom(ref);
+export function goodQuestion(ref: QuestionRef, template: Template): Question {
+  const question = questionOf(ref, [template]);
   if ('fault' in question) throw new Error(question.fault);
   return question;
 }

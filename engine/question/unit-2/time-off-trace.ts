@@ -1,16 +1,16 @@
-import type { CastKey } from '../examples/cast.ts';
-import { ratingAt } from '../heating/rating.ts';
-import { buildCase } from '../heating/thermal-case.ts';
-import { celsius, kelvin } from '../quantity.ts';
-import type { Scenario } from '../scenario/schema.ts';
-import { type Cord, cordOf, cordsOf, overloadCaution, ratingNote } from './cords.ts';
-import { heldCurrent, settlesAt, timeTo, timeWithoutLoss, watching } from './experiment.ts';
-import { given, rounded, temperatureText, timeText } from './figures.ts';
-import { staysApart } from './guard.ts';
-import type { Random } from './random.ts';
-import { defineTemplate } from './template.ts';
-import type { BuiltRead, NumberAnswer, Practice, TemplateSpec, WrongValue } from './types.ts';
-import { quantity, words } from './words.ts';
+import type { CastKey } from '../../examples/cast.ts';
+import { ratingAt } from '../../heating/rating.ts';
+import { buildCase } from '../../heating/thermal-case.ts';
+import { celsius, kelvin } from '../../quantity.ts';
+import type { Scenario } from '../../scenario/schema.ts';
+import { type Cord, cordOf, cordsOf, overloadCaution, ratingNote } from '../cords.ts';
+import { heldCurrent, settlesAt, timeTo, timeWithoutLoss, watching } from '../experiment.ts';
+import { given, rounded, temperatureText, timeText } from '../figures.ts';
+import { staysApart } from '../guard.ts';
+import type { Random } from '../random.ts';
+import { defineTemplate } from '../template.ts';
+import type { BuiltRead, NumberAnswer, Practice, TemplateSpec, WrongValue } from '../types.ts';
+import { quantity, words } from '../words.ts';
 
 // Q30: when the conductor passes a temperature, read off a trace.
 

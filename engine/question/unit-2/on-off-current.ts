@@ -1,15 +1,15 @@
-import type { CastKey } from '../examples/cast.ts';
-import { buildCase } from '../heating/thermal-case.ts';
-import { celsius } from '../quantity.ts';
-import type { Scenario } from '../scenario/schema.ts';
-import { type Cord, cordOf, cordsOf, overloadCaution, ratingNote } from './cords.ts';
-import { cycling, heldCurrent, settlesAt } from './experiment.ts';
-import { amount, given, plainNumber, riseText, temperatureText, timeText } from './figures.ts';
-import { isWithin, staysApart } from './guard.ts';
-import type { Random } from './random.ts';
-import { defineTemplate } from './template.ts';
-import type { BuiltNumber, NumberAnswer, Practice, TemplateSpec, WrongValue } from './types.ts';
-import { formula, quantity, words } from './words.ts';
+import type { CastKey } from '../../examples/cast.ts';
+import { buildCase } from '../../heating/thermal-case.ts';
+import { celsius } from '../../quantity.ts';
+import type { Scenario } from '../../scenario/schema.ts';
+import { type Cord, cordOf, cordsOf, overloadCaution, ratingNote } from '../cords.ts';
+import { cycling, heldCurrent, settlesAt } from '../experiment.ts';
+import { amount, given, plainNumber, riseText, temperatureText, timeText } from '../figures.ts';
+import { isWithin, staysApart } from '../guard.ts';
+import type { Random } from '../random.ts';
+import { defineTemplate } from '../template.ts';
+import type { BuiltNumber, NumberAnswer, Practice, TemplateSpec, WrongValue } from '../types.ts';
+import { formula, quantity, words } from '../words.ts';
 
 // Q29: the steady current that warms a cord as much as a short on and off cycle does.
 

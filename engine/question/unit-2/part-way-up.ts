@@ -1,15 +1,15 @@
-import type { CastKey } from '../examples/cast.ts';
-import { ratingAt } from '../heating/rating.ts';
-import { buildCase } from '../heating/thermal-case.ts';
-import { celsius, fahrenheit, kelvin, zeroCelsius } from '../quantity.ts';
-import { type Cord, cordOf, cordsOf, overloadCaution, ratingNote } from './cords.ts';
-import { conductorAt, heldCurrent, settlesAt, timeTo63 } from './experiment.ts';
-import { given, percentText, plainNumber, riseText, rounded, temperatureText, timeText } from './figures.ts';
-import { isWithin, staysApart } from './guard.ts';
-import type { Random } from './random.ts';
-import { defineTemplate } from './template.ts';
-import type { BuiltNumber, NumberAnswer, Practice, TemplateSpec, WrongValue } from './types.ts';
-import { formula, quantity, words } from './words.ts';
+import type { CastKey } from '../../examples/cast.ts';
+import { ratingAt } from '../../heating/rating.ts';
+import { buildCase } from '../../heating/thermal-case.ts';
+import { celsius, fahrenheit, kelvin, zeroCelsius } from '../../quantity.ts';
+import { type Cord, cordOf, cordsOf, overloadCaution, ratingNote } from '../cords.ts';
+import { conductorAt, heldCurrent, settlesAt, timeTo63 } from '../experiment.ts';
+import { given, percentText, plainNumber, riseText, rounded, temperatureText, timeText } from '../figures.ts';
+import { isWithin, staysApart } from '../guard.ts';
+import type { Random } from '../random.ts';
+import { defineTemplate } from '../template.ts';
+import type { BuiltNumber, NumberAnswer, Practice, TemplateSpec, WrongValue } from '../types.ts';
+import { formula, quantity, words } from '../words.ts';
 
 // Q28: the temperature at a time, from where the cord settles and its time to 63 %.
 
