@@ -1,8 +1,9 @@
+import type { Practice } from './practice.ts';
+
 /** The space between a number and its unit, which does not break. In the sheets' face it is thin of itself. */
 export const thin = '\u00A0';
 
-/** Usage of the trade: `iec` writes °C; `na` writes °C with °F in brackets. */
-export type Practice = 'iec' | 'na';
+export type { Practice } from './practice.ts';
 
 /** Decimals shown on a screen, by quantity, so that a changing figure keeps its width. */
 export const decimals = {

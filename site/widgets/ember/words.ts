@@ -1,6 +1,7 @@
 import { celsius, hottestMoment, momentAt, type Prediction, type Scenario, supplyWords } from '#engine';
 import { clock, type Practice, quantity, temperature, timeInWords } from '../../lib/format.ts';
-import { currentOf, isCycled, periodOf } from './edit.ts';
+import { currentOf } from '../figure/edit.ts';
+import { isCycled, periodOf } from './edit.ts';
 import { factsOf, onTime, shareOfRise } from './facts.ts';
 
 /** The hottest moment of a run: when [s] and how hot the conductor is [°C]. */
