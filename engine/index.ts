@@ -13,6 +13,7 @@ export {
 export { type Cable, cableOf } from './cable/cable.ts';
 export { type Construction, construction, constructions } from './cable/constructions.ts';
 export { type CordRating, cordRating } from './cable/cord-ratings.ts';
+export { inMetal } from './cable/in-metal.ts';
 export { type SectionPart, type SectionShape, type ShareGrid, sectionShape, shareGrid } from './cable/picture.ts';
 export type { SectionField } from './cable/section-field.ts';
 export { type ShapeLevels, sectionField } from './cable/section-of.ts';
@@ -73,22 +74,32 @@ export { type Random, randomOf } from './question/random.ts';
 export { type QuestionFault, questionOf, refFromText, refToText } from './question/ref.ts';
 export { questionFrom, templates, templatesOfLesson } from './question/templates.ts';
 export type {
+  ChooseOption,
+  ChoosePart,
+  ChooseQuestion,
   Difficulty,
   Feedback,
   Figure,
   Given,
+  GivenChoice,
+  GivenOrder,
   NamedScenario,
   NumberAnswer,
   NumberQuestion,
+  OrderItem,
+  OrderQuestion,
   Practice,
   Question,
   QuestionKind,
   QuestionRef,
   ReadQuestion,
+  Said,
   Template,
   Tolerance,
   TraceFigure,
+  TypedQuestion,
   Verdict,
+  WrongOrder,
   WrongValue,
 } from './question/types.ts';
 export { plainText, type Segment, type Words } from './question/words.ts';

@@ -1,6 +1,7 @@
 // What no compiler checks in a lesson: the props of its components, numbers typed into its prose, and how long its sentences are.
 import { describe, expect, it } from 'vitest';
 import { templates } from '#engine';
+import { numFor } from '#site/components/lesson/num-props.ts';
 import { numberOf } from '#site/components/lesson/number-of.ts';
 import { type LessonComponent, type LessonProps, lessonProps, propFaults } from '#site/components/lesson/props.ts';
 import { root } from '../run/tool.ts';
@@ -9,7 +10,7 @@ import { type LessonSource, lessonSources, numberWord, type Placed, type Prose, 
 const lessons = await lessonSources(root);
 
 /** Props whose text a reader meets; the others are names, keys and numbers of figures. */
-const readers = ['title', 'question', 'spoken', 'note', 'name'];
+const readers = ['title', 'question', 'spoken', 'note', 'name', 'words', 'iec', 'na'];
 /** Lines of the front matter that hold keys and counts, not words for the reader. */
 const keys = /^\s*(?:- )?(?:number|order|unit|minutes|sources):/;
 const banned = /\b(?:simply|just|obviously|obvious|wrong!|of course|easy|easily)\b/i;
@@ -91,7 +92,9 @@ describe.each(lessons)('$path', (lesson) => {
 
   it('computes every number of its prose', () => {
     const computed = lesson.components.filter(({ name, props }) => name === 'Num' && 'of' in props);
-    for (const { props } of computed) expect(numberOf(props as never), JSON.stringify(props)).toMatch(/^[−\d][^–∞]*$/);
+    for (const { props } of computed)
+      for (const practice of ['iec', 'na'] as const)
+        expect(numberOf(numFor(props, practice), practice), JSON.stringify(props)).toMatch(/^[−\d][^–∞]*$/);
   });
 
   it('has no sentence over 25 words, 14 on average, and none that talks down', () => {

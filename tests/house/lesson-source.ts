@@ -56,7 +56,8 @@ export function readLesson(path: string, text: string): LessonSource {
       const name = node.tagName.getText(tree);
       components.push({ name, line: lineOf(node), ...propsOf(node.attributes, tree) });
       // a block's own words begin a paragraph; a number stands inside one
-      words += name === 'Num' || name === 'Cite' ? numberWord : '\n'.repeat(newlinesIn(node.getText(tree)));
+      words +=
+        name === 'Num' || name === 'Cite' || name === 'In' ? numberWord : '\n'.repeat(newlinesIn(node.getText(tree)));
     } else if (ts.isJsxText(node)) words += node.text;
     else ts.forEachChild(node, visit);
   };

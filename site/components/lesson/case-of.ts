@@ -1,10 +1,13 @@
-import { type CastKey, castScenario, predict, type Scenario } from '#engine';
+import { type CastKey, cast, castScenario, inMetal, type MetalId, predict, type Scenario } from '#engine';
 import { type Practice, thin } from '../../lib/format.ts';
 
 /** A case as a lesson writes it: a member of the cast, its load and its air. Times in seconds. */
 export interface LessonCase {
   cast: CastKey;
-  amps: number;
+  /** Current held; else `volts` are. */
+  amps?: number | undefined;
+  /** Volts held at the start of the lead, its far end bridged. */
+  volts?: number | undefined;
   ambient: number;
   /** How long the current is on; half an hour unless given. */
   on?: number | undefined;
@@ -12,19 +15,54 @@ export interface LessonCase {
   off?: number | undefined;
   /** How often on and off go round; once unless given. */
   rounds?: number | undefined;
+  /** Another metal in the same cord. */
+  metal?: MetalId | undefined;
+  /** Another size of the same cord, in its own unit: mm², or AWG for a cord of that kind. */
+  size?: number | undefined;
+  /** Length of the run [m]. */
+  length?: number | undefined;
+  /** Surroundings other than still air, as a scenario has them, without the ambient. */
+  surroundings?: Readonly<Record<string, string | number | boolean>> | undefined;
 }
 
 const halfAnHour = 1800; // s
 
 /** The scenario of a lesson's case. */
-export function caseOf({ cast, amps, ambient, on = halfAnHour, off, rounds = 1 }: LessonCase): Scenario {
-  if (off === undefined) return castScenario(cast, amps, ambient, on);
+export function caseOf(of: LessonCase): Scenario {
+  const { on = halfAnHour, off, rounds = 1 } = of;
+  const base = withSurroundings(
+    withLead(castScenario(of.cast, of.amps ?? 0, of.ambient, rounds * (on + (off ?? 0))), of),
+    of,
+  );
+  const load: Scenario['supply'][number] =
+    of.volts === undefined ? { kind: 'current', I_A: of.amps ?? 0 } : { kind: 'voltage', U_V: of.volts };
+  if (off === undefined) return { ...base, supply: [load] };
   const supply: Scenario['supply'] = [
-    { kind: 'current', I_A: amps, duration_s: on },
+    { ...load, duration_s: on },
     { kind: 'off', duration_s: off },
   ];
-  const once = { ...castScenario(cast, amps, ambient, rounds * (on + off)), supply };
-  return rounds > 1 ? { ...once, cycles: rounds } : once;
+  return rounds > 1 ? { ...base, supply, cycles: rounds } : { ...base, supply };
+}
+
+function withLead(scenario: Scenario, of: LessonCase): Scenario {
+  const length = of.length === undefined ? {} : { lead: { length_m: of.length } };
+  return { ...scenario, cable: cableOfCase(of), ...length };
+}
+
+/** The cast's cable in the case's size, its strands drawn from the case's metal. */
+function cableOfCase({ cast: key, metal, size }: LessonCase): Scenario['cable'] {
+  const cable =
+    size === undefined ? cast[key] : inSize(cast[key], key.startsWith('A') ? { size_AWG: size } : { size_mm2: size });
+  return metal === undefined ? cable : inMetal(cable, metal);
+}
+
+function inSize(cable: Scenario['cable'], size: { size_AWG: number } | { size_mm2: number }): Scenario['cable'] {
+  return 'table' in cable ? { ...cable, ...size } : { ...cable, conductor: { ...cable.conductor, ...size } };
+}
+
+function withSurroundings(scenario: Scenario, { surroundings, ambient }: LessonCase): Scenario {
+  if (!surroundings) return scenario;
+  return { ...scenario, surroundings: { ...surroundings, ambient_degC: ambient } as Scenario['surroundings'] };
 }
 
 /** The same case for both practices, each with its own member of the cast. */

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { type CastKey, cast, type SourceId, sources } from '#engine';
+import { faultWords, numProps } from './num-props.ts';
 
 // Props in MDX are checked by no compiler, so each component of a lesson has its accepted values here. The component itself
 // parses its props when the page is built, and a test parses every lesson.
@@ -30,35 +31,16 @@ const load = {
 /** A member of the cast for each practice. */
 const pair = v.strictObject({ iec: castKey, na: castKey }, 'is a member of the cast for iec and for na');
 
-const numbers = [
-  'conductor',
-  'surface',
-  'rise',
-  'settles',
-  'time to share',
-  'share of the rise',
-  'peak',
-  'time to rating',
-  'rating',
-] as const;
 const practice = oneOf(['iec', 'na']);
-
-const computedNumber = v.strictObject({
-  of: oneOf(numbers),
-  cast: castKey,
-  ...load,
-  at: v.optional(amount(0, 86_400, 's')),
-  share: v.optional(amount(1, 99, '%')),
-});
-const givenNumber = v.strictObject({ value: v.number('is a number, in braces'), unit: words('unit') });
-const isGiven = (input: unknown) => typeof input === 'object' && input !== null && 'value' in input;
 
 /** The accepted props of each component that a lesson may use, by its name in MDX. */
 export const lessonProps = {
   /** A number of the prose: computed (`of` with a case) or one that the case is given by (`value` with `unit`). */
-  Num: v.lazy((input) => (isGiven(input) ? givenNumber : computedNumber)) as v.GenericSchema<
-    v.InferOutput<typeof givenNumber> | v.InferOutput<typeof computedNumber>
-  >,
+  Num: numProps,
+  /** A word of the trade that differs by practice. */
+  In: v.strictObject({ iec: words('iec'), na: words('na') }),
+  /** A passage for one practice alone. */
+  For: v.strictObject({ practice }),
   /** A standard by its designation, from the bibliography. */
   Cite: v.strictObject({ of: oneOf(Object.keys(sources) as SourceId[]) }),
   /** A prediction in four facts; `figure` is the id of the figure that answers it. */
@@ -91,7 +73,6 @@ export const lessonProps = {
   Worked: v.strictObject({
     template: v.pipe(v.string(), v.regex(/^[QD]\d\d[a-z]?$/, 'is written like Q28')),
     seed: words('seed'),
-    practice: v.optional(practice),
   }),
   /** A question to answer. `given` steps of its solution are shown from the start. */
   Question: v.strictObject({
@@ -117,14 +98,10 @@ export function propFaults(name: LessonComponent, props: unknown): string[] {
   const { issues } = v.safeParse(lessonProps[name], props);
   return (issues ?? []).map((issue) => {
     const path = v.getDotPath(issue);
-    return `<${name}>${path ? ` ${path}` : ''}: ${says(issue)}`;
+    const says = faultWords(issue);
+    // a number's own check names the prop itself
+    return path || name !== 'Num' ? `<${name}>${path ? ` ${path}` : ''}: ${says}` : `<${name}> ${says}`;
   });
-}
-
-function says({ type, expected, received, message }: v.BaseIssue<unknown>): string {
-  if (type !== 'strict_object') return message;
-  if (expected === 'never') return 'is no prop of it';
-  return received === 'undefined' ? 'is missing' : message;
 }
 
 /** The props of a component, or a fault that stops the build and says in plain words what is not accepted. */

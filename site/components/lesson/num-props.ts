@@ -1,0 +1,145 @@
+import * as v from 'valibot';
+import { type CastKey, cast, type LimitKind, type MetalId, metals, type PlasticId, plastics } from '#engine';
+import type { Practice } from '../../lib/practice.ts';
+import { forPractice, isEach } from './by-practice.ts';
+
+// What <Num> accepts for one practice, by what the number is of. Each prop may be written by practice as well.
+
+const oneOf = <const T extends string>(options: readonly T[]) =>
+  v.picklist(options, ({ received }) => `${received} is none of ${options.join(', ')}`);
+const amount = (least: number, most: number, unit: string) =>
+  v.pipe(
+    v.number(`is a number in ${unit}, in braces`),
+    v.minValue(least, `is at least ${least} ${unit}`),
+    v.maxValue(most, `is at most ${most} ${unit}`),
+  );
+
+/** What can be read off a case that is run. */
+export const caseNumbers = [
+  'conductor',
+  'surface',
+  'rise',
+  'settles',
+  'settled surface',
+  'time to share',
+  'share of the rise',
+  'peak',
+  'time to rating',
+  'time to',
+  'rating',
+  'rating current',
+  'current',
+  'cold current',
+  'heat',
+  'cold heat',
+  'total heat',
+  'volts',
+  'cold resistance',
+  'resistance',
+  'resistance per metre',
+  'runaway current',
+  'area',
+  'copper area',
+  'diameter',
+] as const;
+
+/** What can be told of a metal. */
+export const metalNumbers = ['resistivity', 'coefficient', 'conductivity'] as const;
+
+const givenNumber = v.strictObject({
+  value: v.number('is a number, in braces'),
+  unit: v.pipe(v.string('unit is text'), v.minLength(1, 'unit is empty')),
+});
+
+/** The load and the lead of a case: amperes or volts, ambient in °C, times in seconds, length in metres. */
+export const caseProps = {
+  cast: oneOf(Object.keys(cast) as CastKey[]),
+  amps: v.optional(amount(0, 1000, 'A')),
+  volts: v.optional(amount(0, 1000, 'V')),
+  ambient: amount(-60, 200, '°C'),
+  on: v.optional(amount(1, 86_400, 's')),
+  off: v.optional(amount(1, 86_400, 's')),
+  rounds: v.optional(v.pipe(amount(1, 100, 'rounds'), v.integer('is a whole number'))),
+  metal: v.optional(oneOf(Object.keys(metals) as MetalId[])),
+  size: v.optional(amount(0.01, 1000, 'mm² or AWG, as the cord has it')),
+  length: v.optional(amount(0.01, 5000, 'm')),
+  surroundings: v.optional(v.record(v.string(), v.union([v.string(), v.number(), v.boolean()]))),
+};
+
+const caseNumber = v.pipe(
+  v.strictObject({
+    of: oneOf(caseNumbers),
+    ...caseProps,
+    at: v.optional(amount(0, 86_400, 's')),
+    share: v.optional(amount(1, 99, '%')),
+    to: v.optional(amount(-60, 1000, '°C')),
+  }),
+  v.check(
+    ({ amps, volts }) => (amps === undefined) !== (volts === undefined),
+    'amps: is missing, or stands beside volts; a case has one of them',
+  ),
+);
+
+const limitNumber = v.strictObject({
+  of: v.literal('limit'),
+  kind: oneOf(['touch', 'rating', 'softening', 'shortTime', 'fumes', 'ignition'] satisfies LimitKind[]),
+  insulation: v.optional(oneOf(Object.keys(plastics) as PlasticId[])),
+});
+
+const metalNumber = v.strictObject({ of: oneOf(metalNumbers), metal: oneOf(Object.keys(metals) as MetalId[]) });
+
+const gaugeNumber = v.strictObject({
+  of: oneOf(['gauge area', 'gauge diameter']),
+  gauge: amount(0, 40, 'AWG'),
+});
+
+/** A number of the prose for one practice. */
+export type NumProps =
+  | v.InferOutput<typeof givenNumber>
+  | v.InferOutput<typeof caseNumber>
+  | v.InferOutput<typeof limitNumber>
+  | v.InferOutput<typeof metalNumber>
+  | v.InferOutput<typeof gaugeNumber>;
+
+/** A number that is read off a case. */
+export type CaseNumber = v.InferOutput<typeof caseNumber>;
+
+function schemaOf(props: Record<string, unknown>): v.GenericSchema<NumProps> {
+  const among = (list: readonly string[]) => list.includes(String(props.of));
+  if ('value' in props) return givenNumber;
+  if (props.of === 'limit') return limitNumber;
+  if (among(metalNumbers)) return metalNumber;
+  if (among(['gauge area', 'gauge diameter'])) return gaugeNumber;
+  return caseNumber;
+}
+
+/** A number's props: checked as each practice has them. */
+export const numProps = v.pipe(
+  v.record(v.string(), v.unknown(), 'has no props'),
+  v.rawCheck(({ dataset, addIssue }) => {
+    if (!dataset.typed) return;
+    const split = Object.values(dataset.value).some(isEach);
+    for (const practice of (split ? ['iec', 'na'] : ['iec']) as Practice[]) {
+      const props = forPractice(dataset.value, practice);
+      for (const issue of v.safeParse(schemaOf(props), props).issues ?? [])
+        addIssue({ message: `${split ? `(${practice}) ` : ''}${named(issue)}` });
+    }
+  }),
+);
+
+const named = (issue: v.BaseIssue<unknown>): string => {
+  const path = v.getDotPath(issue);
+  return path ? `${path}: ${faultWords(issue)}` : faultWords(issue);
+};
+
+/** A fault of a prop in plain words, without its name. */
+export function faultWords({ type, expected, received, message }: v.BaseIssue<unknown>): string {
+  if (type !== 'strict_object') return message;
+  if (expected === 'never') return 'is no prop of it';
+  return received === 'undefined' ? 'is missing' : message;
+}
+
+/** The number's props as one practice has them, to be asked for once they are checked. */
+export function numFor(props: unknown, practice: Practice): NumProps {
+  return forPractice(props, practice) as NumProps;
+}
