@@ -14,9 +14,18 @@ export { type Cable, cableOf } from './cable/cable.ts';
 export { type Construction, construction, constructions } from './cable/constructions.ts';
 export { type CordRating, cordRating } from './cable/cord-ratings.ts';
 export { inMetal } from './cable/in-metal.ts';
+export { inSize, markedSize } from './cable/in-size.ts';
 export { type SectionPart, type SectionShape, type ShareGrid, sectionShape, shareGrid } from './cable/picture.ts';
 export type { SectionField } from './cable/section-field.ts';
 export { type ShapeLevels, sectionField } from './cable/section-of.ts';
+export {
+  type AreaNeighbours,
+  areaNeighbours,
+  type SizeSystem,
+  type TradeSize,
+  tradeSize,
+  tradeSizes,
+} from './conductor/area-scale.ts';
 export { awgArea, awgDiameter, awgSizes } from './conductor/awg.ts';
 export { type Conductor, conductorOf, metalOf } from './conductor/conductor.ts';
 export {
@@ -30,15 +39,46 @@ export { OutOfRange, within } from './errors.ts';
 export { benchStart, type CastKey, cast, castScenario } from './examples/cast.ts';
 export { adiabaticTime } from './heating/adiabatic.ts';
 export { lifeAt, lifeUsed } from './heating/ageing.ts';
+export {
+  type AlongRun,
+  alongRun,
+  alongRunHolds,
+  type NoSuchLoad,
+  type SettledRun,
+  type VoltsAt,
+  voltsAt,
+} from './heating/along-run.ts';
 export { conductorByResistance, type ResistanceReading, readByResistance } from './heating/by-resistance.ts';
+export { type DropGuide, dropGuides } from './heating/drop-guides.ts';
 export type { HeatEvent } from './heating/events.ts';
 export { ratingOf } from './heating/limits-of.ts';
 export { type Live, type LiveState, type LiveStop, liveRun } from './heating/live.ts';
+export {
+  type ComparedMetal,
+  comparedMetals,
+  copperShareOf,
+  copperShares,
+  type MetalCase,
+  type MetalTimes,
+  metalsCompared,
+  metalTimes,
+  withCopperShare,
+} from './heating/metals-compared.ts';
+export {
+  type Load,
+  type LoadKind,
+  loadAs,
+  loadOf,
+  nominalVolts,
+  sourceVolts,
+  stepOfLoad,
+} from './heating/nominal-load.ts';
 export { type LeadReading, leadReading, type Prediction, predict, type Rating } from './heating/predict.ts';
 export { profileAt, type RadialProfile, temperatureAt } from './heating/profile.ts';
 export { heatRatio, ratingAt, straightLineThreshold, type Threshold, threshold } from './heating/rating.ts';
 export { hottestMoment, type Moment, momentAt, timeToShare } from './heating/read-run.ts';
 export { type Curves, type EnergyAccount, type Run, type RunOptions, runCase } from './heating/run.ts';
+export { type SettledSize, type SizeCase, sizesCompared } from './heating/sizes-compared.ts';
 export {
   balancingCurrent,
   type Chain,
@@ -58,6 +98,21 @@ export { clad, type Metal, type MetalId, metals, tin } from './material/metals.t
 export { type Ageing, type Plastic, type PlasticId, plastics } from './material/plastics.ts';
 export type { Confidence, Property } from './material/property.ts';
 export { resistanceRatio, resistivity } from './material/resistivity.ts';
+export {
+  emptyNotebook,
+  type KnownEntry,
+  type Notebook,
+  notebookFormat,
+  notebookVersion,
+  type OtherEntry,
+  type Place as ReadingPlace,
+  type PredictionEntry,
+  type QuestionEntry,
+  type WordsEntry,
+} from './notebook/document.ts';
+export { doneIn, entryOf, withEntry, withoutEntry, withPlace } from './notebook/edit.ts';
+export { fromOldKeys, oldKeys, present } from './notebook/migrate.ts';
+export { type ReadNotebook, readNotebook } from './notebook/schema.ts';
 export * from './quantity.ts';
 export { type AnswerKind, type AnswerReading, readAnswer } from './question/answer.ts';
 export { questions11 } from './question/lesson-1-1.ts';
@@ -72,6 +127,14 @@ export { mark } from './question/mark.ts';
 export { type Misconception, type MisconceptionId, misconceptions } from './question/misconceptions.ts';
 export { type Random, randomOf } from './question/random.ts';
 export { type QuestionFault, questionOf, refFromText, refToText } from './question/ref.ts';
+export {
+  type CurveFacts,
+  curveFacts,
+  type SketchKnot,
+  type SketchQuantity,
+  sketchAt,
+  sketchFacts,
+} from './question/sketch.ts';
 export { questionFrom, templates, templatesOfLesson } from './question/templates.ts';
 export type {
   ChooseOption,

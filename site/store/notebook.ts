@@ -1,0 +1,56 @@
+import { emptyNotebook, fromOldKeys, type Notebook, notebookFormat, oldKeys, present } from '#engine';
+
+/** Where the notebook is kept, in this browser only. */
+export const notebookKey = 'ampere-and-ember:notebook';
+
+/** Said on the document when the notebook has changed, in this tab. */
+export const notebookEvent = 'notebook-changed';
+
+/** The present moment as the notebook writes it. */
+export const moment = (): string => new Date().toISOString();
+
+/**
+ * The notebook of this device, read afresh: another tab may have written it. Undefined where nothing can be kept, or where a
+ * later version of the site has written what this one would spoil.
+ */
+export function keptNotebook(): Notebook | undefined {
+  try {
+    const text = localStorage.getItem(notebookKey);
+    return text === null ? broughtOver() : present(JSON.parse(text));
+  } catch {
+    return undefined;
+  }
+}
+
+/** Changes the notebook as it stands now. False when this browser keeps nothing. */
+export function changeNotebook(change: (notebook: Notebook) => Notebook): boolean {
+  const before = keptNotebook();
+  if (!before) return false;
+  try {
+    localStorage.setItem(notebookKey, JSON.stringify(change(before)));
+  } catch {
+    return false;
+  }
+  document.dispatchEvent(new CustomEvent(notebookEvent));
+  return true;
+}
+
+/** The lesson of this page, as its layout says it; a page that is none has an empty one. */
+export function lessonHere(): string {
+  return document.querySelector<HTMLElement>('[data-lesson]')?.dataset.lesson ?? '';
+}
+
+/** What the version before the document kept, brought over once; the old keys go when the document stands. */
+function broughtOver(): Notebook {
+  const keys = Object.keys(localStorage).filter((key) => Object.values(oldKeys).some((begin) => key.startsWith(begin)));
+  if (keys.length === 0) return emptyNotebook;
+  const notebook = fromOldKeys(Object.fromEntries(keys.map((key) => [key, localStorage.getItem(key) ?? ''])), moment());
+  localStorage.setItem(notebookKey, JSON.stringify(notebook));
+  for (const key of keys) localStorage.removeItem(key);
+  return notebook;
+}
+
+/** In plain script, for a page that must know before it is painted: whether the prediction `id` of `lesson` is locked in. */
+export const predictionIsKept = (lesson: string, id: string): string =>
+  `(()=>{try{const n=JSON.parse(localStorage.getItem(${JSON.stringify(notebookKey)}));return n.format===${JSON.stringify(notebookFormat)}&&
+n.entries.some(e=>e.kind==='prediction'&&e.lesson===${JSON.stringify(lesson)}&&e.id===${JSON.stringify(id)})}catch{return false}})()`;
