@@ -49,16 +49,29 @@ export function castScenario(key: CastKey, I_A: number, ambient_degC: number, du
   };
 }
 
-/** The case the bench opens with: an ordinary cord run over its rating, then let cool. */
-export const benchStart: Scenario = {
-  version: 1,
-  title: 'Three-core cord, two cores loaded',
-  practice: 'iec',
-  cable: { table: 'H05VV-F', cores: 3, size_mm2: 0.75, loaded: 2 },
-  lead: { length_m: 10 },
-  surroundings: { kind: 'stillAir', ambient_degC: 20 },
-  supply: [
-    { kind: 'current', I_A: 18, duration_s: 1800 },
-    { kind: 'off', duration_s: 900 },
-  ],
+const overRatedThenOff = (I_A: number): Scenario['supply'] => [
+  { kind: 'current', I_A, duration_s: 1800 },
+  { kind: 'off', duration_s: 900 },
+];
+
+/** The case the bench opens with, by practice: an ordinary cord run over its rating, then let cool. */
+export const benchStart: Readonly<Record<'iec' | 'na', Scenario>> = {
+  iec: {
+    version: 1,
+    title: 'Three-core cord, two cores loaded',
+    practice: 'iec',
+    cable: cast.C075,
+    lead: { length_m: 10 },
+    surroundings: { kind: 'stillAir', ambient_degC: 20 },
+    supply: overRatedThenOff(18),
+  },
+  na: {
+    version: 1,
+    title: 'Three-conductor cord, two loaded',
+    practice: 'na',
+    cable: cast.A18,
+    lead: { length_m: 7.62 },
+    surroundings: { kind: 'stillAir', ambient_degC: 20 },
+    supply: overRatedThenOff(20),
+  },
 };

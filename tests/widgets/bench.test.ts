@@ -1,26 +1,42 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import { render } from 'vitest-browser-svelte';
-import { parseScenario, predict, type Scenario, benchStart as scenario, scenarioFromLink } from '#engine';
+import {
+  benchStart,
+  celsius,
+  hottestMoment,
+  parseScenario,
+  predict,
+  type Scenario,
+  scenarioFromLink,
+  scenarioToLink,
+} from '#engine';
 import Bench from '#site/widgets/bench/Bench.svelte';
 import { csvOf } from '#site/widgets/bench/csv.ts';
 import { isTabled, ownLike, withRow } from '#site/widgets/bench/edit.ts';
+import { practice } from '#site/widgets/practice.svelte.ts';
 
+const scenario = benchStart.iec;
 const figures = () => Array.from(document.querySelectorAll('.readings .figure'), (node) => node.textContent?.trim());
 
+/** The conductor of a scenario at its hottest, as the bench writes it. */
+const peak = (of: Scenario) => `${celsius(hottestMoment(predict(of).run.curves).conductor).toFixed(1)}°C`;
+
 beforeEach(() => {
+  localStorage.clear();
+  practice.value = 'iec';
   history.replaceState(null, '', location.pathname + location.search);
 });
 
 describe('the bench', () => {
   it('shows what the engine says of its case at the hottest moment', async () => {
-    await render(Bench, { id: 'bench', scenario });
+    await render(Bench, { id: 'bench', scenarios: benchStart });
     const hottest = Math.max(...predict(scenario).run.curves.conductor) - 273.15;
     expect(figures()[0]).toBe(`${hottest.toFixed(1)}°C`);
   });
 
   it('follows the keyboard on a slider and writes the case into the address', async () => {
-    await render(Bench, { id: 'bench', scenario });
+    await render(Bench, { id: 'bench', scenarios: benchStart });
     const before = figures();
     await page.getByRole('slider', { name: 'Current, slider' }).element().focus();
     await userEvent.keyboard('{PageUp}');
@@ -36,7 +52,7 @@ describe('the bench', () => {
     ['on a wall', 'Arrangement'],
     ['on a reel', 'Diameter of the drum'],
   ])('offers what surroundings of the kind "%s" need', async (kind, control) => {
-    await render(Bench, { id: 'bench', scenario });
+    await render(Bench, { id: 'bench', scenarios: benchStart });
     const before = figures();
     await page.getByLabelText('It lies').selectOptions(kind);
     await expect.element(page.getByLabelText(control, { exact: true })).toBeVisible();
@@ -44,7 +60,7 @@ describe('the bench', () => {
   });
 
   it('takes every kind of supply, more steps and fewer', async () => {
-    await render(Bench, { id: 'bench', scenario });
+    await render(Bench, { id: 'bench', scenarios: benchStart });
     await page
       .getByRole('button', { name: /^Remove/ })
       .nth(1)
@@ -58,15 +74,47 @@ describe('the bench', () => {
   });
 
   it('puts the rated current of the cord beside the free-air figures, with the reason', async () => {
-    await render(Bench, { id: 'bench', scenario });
+    await render(Bench, { id: 'bench', scenarios: benchStart });
     await expect.element(page.getByText(/rated current is 6.A/)).toBeVisible();
     await expect.element(page.getByText(/coiled, covered, gripped/)).toBeVisible();
   });
 
   it('shows Fahrenheit beside Celsius in North American practice', async () => {
-    await render(Bench, { id: 'bench', scenario });
-    await page.getByRole('radio', { name: 'North America' }).click();
+    await render(Bench, { id: 'bench', scenarios: benchStart });
+    practice.value = 'na';
     await expect.element(page.getByText('(68 °F)')).toBeVisible();
+    expect(figures()[0]).toBe(peak(benchStart.na));
+  });
+
+  it('keeps the reader’s own lead when the practice turns', async () => {
+    const own = { ...scenario, supply: [{ kind: 'current' as const, I_A: 9, duration_s: 600 }] };
+    history.replaceState(null, '', `#bench=${scenarioToLink(own)}`);
+    await render(Bench, { id: 'bench', scenarios: benchStart });
+    await expect.poll(() => figures()[0]).toBe(peak(own));
+    practice.value = 'na';
+    await expect.element(page.getByText('(68 °F)')).toBeVisible();
+    expect(figures()[0]).toBe(peak(own));
+  });
+
+  it('keeps up to three cases beside its own, in the link too, and lets them go', async () => {
+    const { unmount } = await render(Bench, { id: 'bench', scenarios: benchStart });
+    const keep = page.getByRole('button', { name: 'Keep beside, to compare' });
+    await keep.click();
+    (page.getByRole('slider', { name: 'Current, slider' }).element() as HTMLElement).focus();
+    await userEvent.keyboard('{PageUp}');
+    await keep.click();
+    const cases = page.getByRole('list', { name: 'Cases on this sheet' });
+    await expect.poll(() => cases.getByRole('listitem').elements().length).toBe(3);
+    expect(cases.getByRole('listitem').nth(1).element().textContent).toContain(peak(scenario).replace(/\..*/, ''));
+    const hash = location.hash;
+    await unmount();
+    history.replaceState(null, '', hash);
+    await render(Bench, { id: 'bench', scenarios: benchStart });
+    await expect.poll(() => cases.getByRole('listitem').elements().length).toBe(3);
+    await page.getByRole('button', { name: /Let it go.*case B/ }).click();
+    await page.getByRole('button', { name: /Let it go.*case C/ }).click();
+    await expect.element(cases).not.toBeInTheDocument();
+    expect(location.hash).not.toMatch(/bench-[bcd]=/);
   });
 });
 

@@ -11,10 +11,10 @@ import { LiveSession } from '#site/widgets/live/session.svelte.ts';
 import '#site/styles/base.css';
 
 const wall = () => new Date('2026-03-02T09:30:00.000Z');
-const held = (I_A: number): Scenario => ({ ...benchStart, supply: [{ kind: 'current', I_A, duration_s: 3600 }] });
+const held = (I_A: number): Scenario => ({ ...benchStart.iec, supply: [{ kind: 'current', I_A, duration_s: 3600 }] });
 
 /** A bench whose time is moved by `pass`, in frames of a sixtieth of a second unless told. */
-async function shown(scenario: Scenario = benchStart) {
+async function shown(scenario: Scenario = benchStart.iec) {
   let tick: (seconds: number) => void = () => undefined;
   const clock = {
     start(next: (seconds: number) => void) {
@@ -22,7 +22,7 @@ async function shown(scenario: Scenario = benchStart) {
       return () => undefined;
     },
   };
-  const screen = await render(LiveBench, { id: 'bench', scenario, clock, wall });
+  const screen = await render(LiveBench, { id: 'bench', scenarios: { iec: scenario, na: scenario }, clock, wall });
   const pass = (seconds: number, frame = 1 / 60) => {
     for (let i = 0; i < Math.round(seconds / frame); i++) flushSync(() => tick(frame));
   };
@@ -191,7 +191,7 @@ describe('the live bench', () => {
   });
 
   it('refuses a plan from the mains in words, and offers its own supply', async () => {
-    const mains: Scenario = { ...benchStart, supply: [{ kind: 'mains', U_V: 230, load_W: 2000, duration_s: 600 }] };
+    const mains: Scenario = { ...benchStart.iec, supply: [{ kind: 'mains', U_V: 230, load_W: 2000, duration_s: 600 }] };
     const { press, screen, knob } = await shown(mains);
     await expect.element(screen.getByText(/nothing above 25 V AC or 60 V ripple-free DC/)).toBeVisible();
     await expect.element(screen.getByRole('button', { name: 'Run', exact: true })).toBeDisabled();
@@ -253,7 +253,7 @@ describe('a session at the bench', () => {
       const duration_s = (byHand[i + 1]?.[0] ?? 3600) - from;
       return I_A > 0 ? { kind: 'current', I_A, compliance_V: 15, duration_s } : { kind: 'off', duration_s };
     });
-    const { curves } = predict({ ...benchStart, supply: steps }, { samplesPerStep: 40 }).run;
+    const { curves } = predict({ ...benchStart.iec, supply: steps }, { samplesPerStep: 40 }).run;
     const session = new LiveSession(held(13), wall);
     session.speed = 60;
     session.run(true);
@@ -311,7 +311,7 @@ describe('a session at the bench', () => {
   });
 
   it('refuses nothing below the bounds of extra-low voltage', () => {
-    const plan = (step: SupplyStep) => refusalOf({ ...benchStart, supply: [step] });
+    const plan = (step: SupplyStep) => refusalOf({ ...benchStart.iec, supply: [step] });
     expect(plan({ kind: 'voltage', U_V: 60 })).toBeUndefined();
     expect(plan({ kind: 'voltage', U_V: 60.1 })).toMatch(/refused/);
     expect(plan({ kind: 'power', U_V: 25, load_W: 100 })).toBeUndefined();
