@@ -38,7 +38,15 @@ export {
 export { OutOfRange, within } from './errors.ts';
 export { benchStart, type CastKey, cast, castScenario } from './examples/cast.ts';
 export { adiabaticTime } from './heating/adiabatic.ts';
-export { lifeAt, lifeUsed } from './heating/ageing.ts';
+export {
+  ageingMeasuredTo,
+  ageingRate,
+  halvingStep,
+  lifeAt,
+  lifeShare,
+  lifeUsed,
+  temperatureForLife,
+} from './heating/ageing.ts';
 export {
   type AlongRun,
   alongRun,
@@ -51,6 +59,16 @@ export {
 export { conductorByResistance, type ResistanceReading, readByResistance } from './heating/by-resistance.ts';
 export { type DropGuide, dropGuides } from './heating/drop-guides.ts';
 export type { HeatEvent } from './heating/events.ts';
+export {
+  type Crossing,
+  type HeatLedger,
+  heatLedger,
+  type LedgerCurves,
+  type LedgerLine,
+  type LedgerOptions,
+  ledgerAt,
+  ledgerCurves,
+} from './heating/ledger.ts';
 export { ratingOf } from './heating/limits-of.ts';
 export { type Live, type LiveState, type LiveStop, liveRun } from './heating/live.ts';
 export {
@@ -64,6 +82,7 @@ export {
   metalTimes,
   withCopperShare,
 } from './heating/metals-compared.ts';
+export { modelEnd } from './heating/model-end.ts';
 export {
   type Load,
   type LoadKind,
@@ -89,6 +108,15 @@ export {
   steadyState,
 } from './heating/steady.ts';
 export { type Supply, supplyOf, supplyWords } from './heating/supply.ts';
+export {
+  type PlaceCase,
+  type PlaceKind,
+  placeKindOf,
+  placeKinds,
+  surroundingsCompared,
+  timeToRating,
+  usualSurroundings,
+} from './heating/surroundings-compared.ts';
 export { buildCase, conductorResistance, leadResistance, type ThermalCase } from './heating/thermal-case.ts';
 export type { Statement, Validity } from './heating/validity.ts';
 export { durationOf, type Outcome } from './heating/walk.ts';
@@ -113,6 +141,10 @@ export {
 export { doneIn, entryOf, withEntry, withoutEntry, withPlace } from './notebook/edit.ts';
 export { fromOldKeys, oldKeys, present } from './notebook/migrate.ts';
 export { type ReadNotebook, readNotebook } from './notebook/schema.ts';
+export { ambientCorrection, ambientFactor } from './protection/ambient-factor.ts';
+export { type Factor, factorProduct, ratingInPlace, tableCurrentNeeded } from './protection/factors.ts';
+export { adjustmentFactor, groupingFactor } from './protection/grouping-factor.ts';
+export { thermalInsulationFactor } from './protection/insulation-factor.ts';
 export * from './quantity.ts';
 export { type AnswerKind, type AnswerReading, readAnswer } from './question/answer.ts';
 export { questions11 } from './question/lesson-1-1.ts';
@@ -188,3 +220,4 @@ export {
   nusseltKuehnGoldstein,
 } from './surroundings/convection.ts';
 export { stefanBoltzmann } from './surroundings/law.ts';
+export { type Shed, shedAt } from './surroundings/shed.ts';

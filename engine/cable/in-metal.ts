@@ -1,5 +1,6 @@
-import { type MetalId, metals } from '../material/metals.ts';
-import type { CableSpec } from '../scenario/schema.ts';
+import { metalOf } from '../conductor/conductor.ts';
+import type { MetalId } from '../material/metals.ts';
+import type { CableSpec, MetalValues } from '../scenario/schema.ts';
 import { cableOf } from './cable.ts';
 
 /**
@@ -7,9 +8,9 @@ import { cableOf } from './cable.ts';
  * resistivities. A standard's greatest R' holds for its own metal alone, so two metals are alike only when both are scaled
  * from one. Throws `ScenarioFault` where the cable's parts do not fit.
  */
-export function inMetal(spec: CableSpec, metal: MetalId): CableSpec {
+export function inMetal(spec: CableSpec, metal: MetalId | MetalValues): CableSpec {
   const { conductor } = cableOf(spec);
-  const R20 = (conductor.R20 * metals[metal].rho20.value) / conductor.metal.rho20.value;
+  const R20 = (conductor.R20 * metalOf(metal).rho20.value) / conductor.metal.rho20.value;
   const own = { metal, R20_ohmPerKm: R20 * 1e3 };
   if ('table' in spec) return { ...spec, conductor: { ...spec.conductor, ...own } };
   return { ...spec, conductor: { ...spec.conductor, ...own } };

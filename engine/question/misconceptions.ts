@@ -15,6 +15,99 @@ export interface Misconception {
  * computation; add a record here before a template names it.
  */
 export const misconceptions = {
+  M01: {
+    thinks: 'Double the amps makes double the heat.',
+    lesson: '1.1',
+    rank: 1,
+    whyNot: 'Heat goes with amps times amps. Twice the amps is four times the watts in the same lead.',
+  },
+  M02: {
+    thinks: 'Only one conductor gets hot.',
+    lesson: '1.1',
+    rank: 2,
+    whyNot: 'Current goes out and comes back. Both conductors make the same heat.',
+  },
+  M03: {
+    thinks: 'Temperature doubles with the amps.',
+    lesson: '1.1',
+    rank: 2,
+    whyNot: 'The rise follows the heat. So it grows a little less than with amps squared.',
+  },
+  M04: {
+    thinks: 'The rise is exactly as amps squared.',
+    lesson: '1.1',
+    rank: 3,
+    whyNot:
+      'That is a good first estimate. A hotter surface sheds more per degree and hotter copper makes more; the engine adds both.',
+  },
+  M05: {
+    thinks: 'The longer the lead, the hotter it gets.',
+    lesson: '1.2',
+    rank: 1,
+    whyNot: 'Each metre makes its own heat and has its own skin. Total watts grow, temperature does not.',
+  },
+  M06: {
+    thinks: 'mm² is the diameter.',
+    lesson: '1.2',
+    rank: 2,
+    whyNot: 'mm² is the area of metal. A conductor of 2.5\u00A0mm² is about 1.8\u00A0mm across if it is solid.',
+  },
+  M07: {
+    thinks: 'Twice the diameter is twice the metal.',
+    lesson: '1.2',
+    rank: 3,
+    whyNot:
+      'Area goes with the diameter squared. Twice the diameter is four times the metal, and a quarter of the resistance.',
+  },
+  M08: {
+    thinks: 'A bigger AWG number is a bigger wire.',
+    lesson: '1.2',
+    rank: 1,
+    whyNot: 'Gauge runs backwards. Three numbers up is about half the area.',
+  },
+  M09: {
+    thinks: 'The run counts once.',
+    lesson: '1.2',
+    rank: 1,
+    whyNot: 'The loop is out and back. It has twice the length of the run.',
+  },
+  M10: {
+    thinks: 'Copper-clad aluminium is copper where it counts.',
+    lesson: '1.3',
+    rank: 1,
+    whyNot:
+      'At mains frequency the whole section carries current. With ten per cent copper it is 54\u00A0% more resistive than copper.',
+  },
+  M11: {
+    thinks: 'Average the resistivities.',
+    lesson: '1.3',
+    rank: 2,
+    whyNot: 'Skin and inside are in parallel. Average the conductivities by their shares, then turn over.',
+  },
+  M13: {
+    thinks: 'Hot metal resists less.',
+    lesson: '1.4',
+    rank: 1,
+    whyNot: 'Ordinary metals resist more when hot: about 0.4\u00A0% for each degree.',
+  },
+  M14: {
+    thinks: 'Put the degrees straight into the formula.',
+    lesson: '1.4',
+    rank: 2,
+    whyNot: 'The coefficient counts from 20\u00A0°C. Use the degrees above that.',
+  },
+  M15: {
+    thinks: 'The rise above 20 °C is the temperature.',
+    lesson: '1.4',
+    rank: 3,
+    whyNot: 'That is how far it is above 20\u00A0°C. Add the 20.',
+  },
+  M16: {
+    thinks: 'That it is hot can be ignored.',
+    lesson: '1.1',
+    rank: 2,
+    whyNot: 'At 70\u00A0°C copper has 20\u00A0% more resistance than in the 20\u00A0°C table.',
+  },
   M17: {
     thinks: 'A rise and a temperature are the same.',
     lesson: '2.1',
@@ -44,6 +137,62 @@ export const misconceptions = {
     lesson: '2.2',
     rank: 1,
     whyNot: 'The curve starts at ambient, not at zero. Take the part of the rise, then add the start.',
+  },
+  M22: {
+    thinks: 'The sheath is as hot as the copper.',
+    lesson: '2.1',
+    rank: 1,
+    whyNot:
+      'Heat flows only from hotter to cooler. It has to fall through the plastic, so the copper is the hotter one.',
+  },
+  M23: {
+    thinks: 'Thicker plastic always runs hotter.',
+    lesson: '2.1',
+    rank: 1,
+    whyNot:
+      'On thin cords extra plastic adds skin faster than it blocks heat, so it can run cooler. Lagging is another matter.',
+  },
+  M24: {
+    thinks: '70\u00A0°C is where PVC melts.',
+    lesson: '2.3',
+    rank: 1,
+    whyNot: '70\u00A0°C is the limit for a long life. Harm is temperature and time together.',
+  },
+  M25: {
+    thinks: 'Ambient does not matter.',
+    lesson: '2.1',
+    rank: 1,
+    whyNot: 'The rise sits on top of ambient. Warm places use up the margin.',
+  },
+  M26: {
+    thinks: 'Reductions are added up.',
+    lesson: '3.1',
+    rank: 1,
+    whyNot: 'Each factor acts on what the one before has left. So the factors are multiplied.',
+  },
+  M27: {
+    thinks: 'Multiply by the factors to get the table current.',
+    lesson: '3.1',
+    rank: 1,
+    whyNot: 'The table must give more than you need, so that the factors leave enough. Divide by them.',
+  },
+  M28: {
+    thinks: 'A reel is only storage.',
+    lesson: '2.4',
+    rank: 1,
+    whyNot: 'Inner turns heat each other and only the outside sheds heat. Unwind it.',
+  },
+  M29: {
+    thinks: 'Lagging only slows it.',
+    lesson: '2.4',
+    rank: 1,
+    whyNot: 'It also lifts the final temperature: the same watts go through a harder path.',
+  },
+  M33: {
+    thinks: 'It opens too often: fit the next size.',
+    lesson: '3.3',
+    rank: 1,
+    whyNot: 'Find the overload. A bigger device moves the weak point into the lead.',
   },
   M47: {
     thinks: 'Average the current over on and off.',

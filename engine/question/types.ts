@@ -62,6 +62,51 @@ export interface WrongValue {
   readonly ask: string;
 }
 
+/** What is said of a wrong answer that is chosen or put in order, not typed. */
+export interface Said {
+  /** The idea that leads there, where the curriculum knows one. */
+  readonly id?: MisconceptionId;
+  /** What that answer is true of, to follow 'Not yet: '; begins small and ends with a full stop. */
+  readonly trueOf: string;
+  /** Why not here, where the record's own words are not close enough or there is no record. */
+  readonly whyNot?: string;
+  /** The question that would make the learner notice. */
+  readonly ask: string;
+}
+
+/** One of the answers to choose from. */
+export interface ChooseOption {
+  /** Says what it is, the same in every draw: 'half the length'. */
+  readonly id: string;
+  readonly text: string;
+  /** What is said when it is chosen; the right option has none. */
+  readonly said?: Said;
+}
+
+/** One choice among two to five options, of which one is right. */
+export interface ChoosePart {
+  readonly id: string;
+  /** What is chosen here: 'Heat in each metre'. */
+  readonly label: string;
+  /** As they are shown: dealt by the seed, or in their own order where they are steps of a scale (up, same, down). */
+  readonly options: readonly ChooseOption[];
+  /** The right option's id, found by the engine. */
+  readonly right: string;
+}
+
+/** One of the things to put in order. */
+export interface OrderItem {
+  readonly id: string;
+  /** Short enough for a button's name: '2.5 mm²'. */
+  readonly name: string;
+}
+
+/** The order that a wrong idea puts the items in. */
+export interface WrongOrder extends Said {
+  readonly id: MisconceptionId;
+  readonly order: readonly string[];
+}
+
 /** A case that can be opened on the bench. */
 export interface NamedScenario {
   readonly name: string;
@@ -129,17 +174,52 @@ export interface ReadQuestion extends QuestionBase {
   readonly wrong: readonly WrongValue[];
 }
 
+/** One choice, or several on one case; all of them must be right. */
+export interface ChooseQuestion extends QuestionBase {
+  readonly kind: 'choose';
+  readonly parts: readonly ChoosePart[];
+  /** The right answer in words, to follow 'Right: '. */
+  readonly answer: { readonly text: string };
+}
+
+/** Three to six items to put in order. */
+export interface OrderQuestion extends QuestionBase {
+  readonly kind: 'order';
+  /** As they are shown: dealt by the seed, never in the right order, its reverse or that of a wrong idea. */
+  readonly items: readonly OrderItem[];
+  /** What the first place is and what the last: 'coolest', 'hottest'. */
+  readonly ends: readonly [string, string];
+  /** The ids in their right order, found by the engine, and that order in words. */
+  readonly answer: { readonly order: readonly string[]; readonly text: string };
+  readonly wrong: readonly WrongOrder[];
+}
+
 /**
  * A question. To add a kind: give it an interface here, its marking in `mark.ts` (the compiler asks for it), and what a
  * learner gives in `Given` where text does not do.
  */
-export type Question = NumberQuestion | ReadQuestion;
+export type Question = NumberQuestion | ReadQuestion | ChooseQuestion | OrderQuestion;
+
+/** A question whose answer is typed: a number with its unit. */
+export type TypedQuestion = NumberQuestion | ReadQuestion;
 
 /** The kinds of question there are. */
 export type QuestionKind = Question['kind'];
 
-/** What a learner gives for an answer: the text as typed. */
-export type Given = string;
+/** What was chosen: the option's id by the part's; a part without an entry is still open. */
+export interface GivenChoice {
+  readonly kind: 'choice';
+  readonly chosen: Readonly<Record<string, string>>;
+}
+
+/** The items' ids as they were put; empty while nothing has been moved. */
+export interface GivenOrder {
+  readonly kind: 'order';
+  readonly ids: readonly string[];
+}
+
+/** What a learner gives for an answer: the text as typed, what was chosen, or the order made. */
+export type Given = string | GivenChoice | GivenOrder;
 
 /** How an answer stands. The last three are handed back without loss, so that it can be given again. */
 export type Verdict = 'right' | 'right, over-precise' | 'not yet' | 'unit missing' | 'wrong kind' | 'unreadable';
@@ -155,6 +235,8 @@ export interface Feedback {
   readonly readAs: string;
   /** Every slip that fits, the more common first. */
   readonly tags: readonly MisconceptionId[];
+  /** Of a choice in several parts: whether each is right, by its id. */
+  readonly parts?: Readonly<Record<string, boolean>>;
   /** The slip, when exactly one fits. */
   readonly misconception?: { readonly id: MisconceptionId; readonly thinks: string };
   /** What is right about an answer that is not right yet. */
@@ -172,12 +254,16 @@ export interface Feedback {
 }
 
 /** What a template's `build` returns: a question without what the template itself knows. */
-export type Built = BuiltNumber | BuiltRead;
+export type Built = BuiltNumber | BuiltRead | BuiltChoose | BuiltOrder;
 type OfTemplate = 'ref' | 'lesson' | 'difficulty' | 'objectives' | 'fallback' | 'title';
 /** A number question without what its template knows. */
 export type BuiltNumber = Omit<NumberQuestion, OfTemplate>;
 /** A reading question without what its template knows. */
 export type BuiltRead = Omit<ReadQuestion, OfTemplate>;
+/** A choice without what its template knows. */
+export type BuiltChoose = Omit<ChooseQuestion, OfTemplate>;
+/** An ordering without what its template knows. */
+export type BuiltOrder = Omit<OrderQuestion, OfTemplate>;
 
 /** How a template is written. `C` is its case: plain data, drawn, from which everything else follows. */
 export interface TemplateSpec<C> {

@@ -8,6 +8,7 @@ export type AnswerKind =
   | 'heat per metre'
   | 'resistance'
   | 'resistance per metre'
+  | 'resistivity'
   | 'temperature'
   | 'temperature rise'
   | 'time'
@@ -33,6 +34,7 @@ export const kindWords: Record<AnswerKind, { readonly name: string; readonly uni
   'heat per metre': { name: 'heat for each metre', units: 'W/m' },
   resistance: { name: 'a resistance', units: 'Ω' },
   'resistance per metre': { name: 'a resistance for each metre', units: 'mΩ/m' },
+  resistivity: { name: 'a resistivity', units: 'nΩ·m' },
   temperature: { name: 'a temperature', units: '°C or °F' },
   'temperature rise': { name: 'a temperature rise', units: 'K' },
   time: { name: 'a time', units: 's or min' },
@@ -104,6 +106,19 @@ unit('mΩ/km', 'resistance per metre', 1e-6, ohmSpellings('m', ['km']));
 unit('Ω/kft', 'resistance per metre', 1e-3 / foot, ohmSpellings('', ['kft', '1000ft', '1000feet']));
 unit('mΩ/ft', 'resistance per metre', 1e-3 / foot, ohmSpellings('m', ['ft', 'foot']));
 unit('Ω/ft', 'resistance per metre', 1 / foot, ohmSpellings('', ['ft', 'foot']));
+const ohmMetres = (prefix: string) =>
+  ['Ω', 'ω', 'ohm', 'ohms'].flatMap((name) =>
+    ['·m', '*m', 'm', '-m', 'metre', 'meter'].map((tail) => prefix + name + tail),
+  );
+unit('nΩ·m', 'resistivity', 1e-9, ohmMetres('n'));
+unit('μΩ·m', 'resistivity', 1e-6, [...ohmMetres('u'), ...ohmMetres('μ')]);
+unit('Ω·m', 'resistivity', 1, ohmMetres(''));
+unit(
+  'Ω·mm²/m',
+  'resistivity',
+  1e-6,
+  ['Ω', 'ω', 'ohm'].flatMap((name) => [`${name}·mm2/m`, `${name}mm2/m`, `${name}*mm2/m`]),
+);
 unit('W/ft', 'heat per metre', 1 / foot, ['w/ft', 'watts/foot', 'watt/foot', 'W/foot']);
 
 unit('Wh', 'energy', 3600, ['wh', 'watthours', 'watthour']);

@@ -29,6 +29,8 @@ export interface Outside {
   readonly series: number;
   /** Heat shed at the temperature of the outside. */
   readonly law: SurfaceLaw;
+  /** Emissivity times the area that radiates, per metre of cable [m]; null where the law holds its radiation unsplit. */
+  readonly radiates: number | null;
   /** Heat shed at the temperature of the last solid node, resistance included. */
   readonly flow: SurfaceLaw;
   /** Temperature of the outside, given that of the last solid node [K]. */
@@ -37,16 +39,24 @@ export interface Outside {
   readonly words: string;
 }
 
-/** Conductivity of a wound coil where none is given [W/(m·K)]; 0.13 to 0.28 is the honest range (own choice). */
+/** Conductivity of a wound coil where none is given, and the honest range about it [W/(m·K)] (own choice, heat-model section 3). */
 export const coilConductivity = 0.17;
+export const coilConductivities = { least: 0.13, most: 0.28 } as const;
 /** Heat capacity of loose lagging where none is given [J/(m³·K)] (common practice, no source). */
 const laggingHeatCapacity = 5e4;
 
-const direct = (Ta: number, law: SurfaceLaw, words: string, rings: readonly Ring[] = []): Outside => ({
+const direct = (
+  Ta: number,
+  law: SurfaceLaw,
+  radiates: number | null,
+  words: string,
+  rings: readonly Ring[] = [],
+): Outside => ({
   Ta,
   rings,
   series: 0,
   law,
+  radiates,
   flow: law,
   outsideOf: (T) => T,
   words,
@@ -63,17 +73,18 @@ export function outsideOf(spec: SurroundingsSpec, cable: Cable, length: number):
       typeof named === 'string'
         ? arrangements[named as keyof typeof arrangements]
         : { name: 'by own constants', ...named };
-    return direct(Ta, clipped(De, constants, Ta), `${constants.name}, ${at}`);
+    return direct(Ta, clipped(De, constants, Ta), null, `${constants.name}, ${at}`);
   }
   const correlation = spec.convection ?? 'kuehnGoldstein';
   const emissivity = spec.emissivity ?? (spec.kind === 'lagged' ? 0.9 : cable.emissivity);
   const own = { diameter: De, perimeter: Math.PI * De, emissivity, Ta };
+  const radiates = emissivity * own.perimeter;
   switch (spec.kind) {
     case 'stillAir':
-      return direct(Ta, stillAir(own, correlation), `still air, ${at}`);
+      return direct(Ta, stillAir(own, correlation), radiates, `still air, ${at}`);
     case 'draught': {
       const words = spec.speed_mPerS < stillBelow ? `still air, ${at}` : `draught of ${spec.speed_mPerS} m/s, ${at}`;
-      return direct(Ta, draught(own, spec.speed_mPerS, correlation), words);
+      return direct(Ta, draught(own, spec.speed_mPerS, correlation), radiates, words);
     }
     case 'lagged': {
       const r1 = cable.outerRadius + metres(spec.thickness_mm);
@@ -81,7 +92,7 @@ export function outsideOf(spec: SurroundingsSpec, cable: Cable, length: number):
       const ring = { name: 'lagging', r0: cable.outerRadius, r1, k: spec.conductivity_WPerMK, rhoC };
       const round = { diameter: 2 * r1, perimeter: 2 * Math.PI * r1, emissivity, Ta };
       const law = draught(round, spec.speed_mPerS ?? 0, correlation);
-      return direct(Ta, law, `under ${spec.thickness_mm} mm of lagging, ${at}`, [ring]);
+      return direct(Ta, law, emissivity * round.perimeter, `under ${spec.thickness_mm} mm of lagging, ${at}`, [ring]);
     }
     case 'coiled':
       return coiled(spec, own, correlation, length);
@@ -115,6 +126,7 @@ function coiled(
     rings: [],
     series,
     law,
+    radiates: own.emissivity * perimeter,
     flow: series > 0 ? (T) => (T - outside(T)) / series : law,
     outsideOf: outside,
     words: `${wound} m wound in ${+layers.toFixed(1)} layers, ${spec.ambient_degC} °C`,

@@ -24,7 +24,7 @@ const atTheEnd = () => {
 };
 const question = () => {
   const made = templates.Q28?.question('lesson', 'iec');
-  assert.ok(made, 'Q28 exists');
+  assert.ok(made?.kind === 'number', 'Q28 exists and asks for a number');
   const slip = made.wrong.find(({ id, onlyIn }) => id === 'M21' && onlyIn === undefined);
   assert.ok(slip, 'Q28 knows 63 % of the temperature');
   return {

@@ -1,6 +1,6 @@
 // Factors for ambient temperature, and for cable wound on a drum. The ambient tables are square roots; in still air the film
-// grows with the rise, so first principles fall below them close to the limit.
-import { cableOf } from '#engine';
+// grows with the rise, so first principles fall below them close to the limit. Then the factors that the engine quotes.
+import { adjustmentFactor, ambientFactor, cableOf, groupingFactor, thermalInsulationFactor } from '#engine';
 import { caseOf, ratingAt_degC } from './cases.ts';
 import { checkTable, num, type Row, text } from './table.ts';
 
@@ -12,7 +12,7 @@ function cableOfRow(row: Row): object {
   return { layout: 'round', cores: 2, conductor, insulation: { material, thickness_mm: 0.8 }, sheath };
 }
 
-function ambientFactor(row: Row): number {
+function ambientFactorByHeat(row: Row): number {
   const at = (ambient_degC: number) => ratingAt_degC(caseOf(cableOfRow(row), ambient_degC), num(row, 'T_degC'));
   return at(num(row, 'ambient_degC')) / at(30);
 }
@@ -27,4 +27,16 @@ function drumFactor(row: Row): number {
   return ratingAt_degC(caseOf(cable, 30, drum), 60) / ratingAt_degC(caseOf(cable, 30), 60);
 }
 
-checkTable('derating.csv', { 'ambient factor': ambientFactor, 'drum factor': drumFactor });
+function printedAmbientFactor(row: Row): number {
+  const practice = row.source === 'nfpa70' ? 'na' : 'iec';
+  return ambientFactor(practice, num(row, 'T_degC'), num(row, 'ambient_degC')).value;
+}
+
+checkTable('derating.csv', {
+  'ambient factor': ambientFactorByHeat,
+  'drum factor': drumFactor,
+  'ambient factor as printed': printedAmbientFactor,
+  'grouping factor': (row) => groupingFactor(num(row, 'count')).value,
+  'adjustment for conductors together': (row) => 100 * adjustmentFactor(num(row, 'count')).value,
+  'thermal insulation factor': (row) => thermalInsulationFactor(num(row, 'count')).value,
+});

@@ -8,29 +8,30 @@ import { randomOf } from '#engine/question/random.ts';
 import { refFromText, refToText } from '#engine/question/ref.ts';
 import { defineTemplate } from '#engine/question/template.ts';
 import { questionFrom, templates, templatesOfLesson } from '#engine/question/templates.ts';
-import type { Feedback, Practice, Question, Template, TemplateSpec } from '#engine/question/types.ts';
+import type { Feedback, Practice, Question, Template, TemplateSpec, TypedQuestion } from '#engine/question/types.ts';
 import { onOffCurrentSpec } from '#engine/question/unit-2/on-off-current.ts';
 import { partWayUpSpec } from '#engine/question/unit-2/part-way-up.ts';
 import { timeOffTraceSpec } from '#engine/question/unit-2/time-off-trace.ts';
 import { plainText } from '#engine/question/words.ts';
 import { typedInSixFormats } from './formats.ts';
 import { slipsFor } from './slips.ts';
+import { typedQuestion } from './typed.ts';
 
 const practices: Practice[] = ['iec', 'na'];
 const seeds = Array.from({ length: 200 }, (_, i) => `class ${i}`);
 const lesson = templatesOfLesson('2.2');
 const cases = lesson.flatMap((template) => practices.map((practice) => [template.id, practice, template] as const));
-const made = new Map<string, Question[]>();
+const made = new Map<string, TypedQuestion[]>();
 
 /** The 200 questions of a template and practice, drawn once. */
-function questions(template: Template, practice: Practice): Question[] {
+function questions(template: Template, practice: Practice): TypedQuestion[] {
   const key = `${template.id} ${practice}`;
-  const known = made.get(key) ?? seeds.map((seed) => template.question(seed, practice));
+  const known = made.get(key) ?? seeds.map((seed) => typedQuestion(template, seed, practice));
   made.set(key, known);
   return known;
 }
 
-const textsOf = (q: Question): string[] => [
+const textsOf = (q: TypedQuestion): string[] => [
   ...[...q.stem, ...q.hints, ...q.solution].map(plainText),
   q.ask,
   q.look,
@@ -84,7 +85,7 @@ describe.each(cases)('%s in %s', (_id, practice, template) => {
   it('never accuses an answer within the tolerance', () => {
     const random = randomOf('within the tolerance');
     for (const { answer, ...rest } of all()) {
-      const question = { answer, ...rest } as Question;
+      const question = { answer, ...rest } as TypedQuestion;
       const { value, tolerance, kind } = answer;
       const part = random.whole(-99, 99) / 100;
       const near =
@@ -241,7 +242,7 @@ const specs = [partWayUpSpec, onOffCurrentSpec, timeOffTraceSpec] as unknown as 
 it.each(specs.map((spec) => [spec.id, spec] as const))('the listed fallbacks of %s pass its guard', (_id, spec) => {
   const stuck = defineTemplate({ ...spec, draw: () => null });
   for (const practice of practices) {
-    const question = stuck.question('any', practice);
+    const question = typedQuestion(stuck, 'any', practice);
     expect(question.fallback).toBe(true);
     expect(staysApart(question.answer, question.wrong)).toBe(true);
     expect(mark(question, typedInSixFormats(question.answer.kind, question.answer.value, 3)[0] as string).marks).toBe(
@@ -283,7 +284,7 @@ it('an address that names no question of ours says why', () => {
 it('drawing takes a few milliseconds, marking far less than one', () => {
   const began = performance.now();
   const drawn = cases.flatMap(([, practice, template]) =>
-    Array.from({ length: 50 }, (_, i) => template.question(`speed ${i}`, practice)),
+    Array.from({ length: 50 }, (_, i) => typedQuestion(template, `speed ${i}`, practice)),
   );
   const draw_ms = (performance.now() - began) / drawn.length;
   const answers = drawn.map((question) => typedInSixFormats(question.answer.kind, question.answer.value * 1.01, 3));

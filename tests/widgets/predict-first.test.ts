@@ -1,9 +1,9 @@
 import { beforeEach, expect, it, vi } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import { render } from 'vitest-browser-svelte';
-import { lockedEvent, predictionPrefix } from '#site/widgets/ember/prediction-names.ts';
 import PredictFirst from '#site/widgets/PredictFirst.svelte';
 import { practice } from '#site/widgets/practice.svelte.ts';
+import { lockedEvent, predictionPrefix } from '#site/widgets/prediction/names.ts';
 import '#site/styles/base.css';
 
 let count = 0;
@@ -40,15 +40,15 @@ it('locks four facts in, keeps them on the device and says so on the page', asyn
     await expect.element(screen.getByText(text.replace(' ', '\u00A0'), { exact: true })).toBeVisible();
   expect(said).toHaveBeenCalledWith(id);
   expect(JSON.parse(localStorage.getItem(predictionPrefix + id) ?? '')).toEqual({
-    facts: { start: 25, minute: 52, end: 88, share: 210 },
-    practice: 'iec',
+    iec: { kind: 'facts', facts: { start: 25, minute: 52, end: 88, share: 210 } },
   });
   await expect.element(screen.getByText('Your prediction, locked in')).toHaveFocus();
 });
 
 it('shows what was kept, in violet, and lets it be predicted again', async () => {
   const facts = { start: 25, minute: 40, end: 70, share: 240 };
-  const { id, screen, field } = await shown({ facts, practice: 'na' });
+  practice.value = 'na';
+  const { id, screen, field } = await shown({ na: { kind: 'facts', facts } });
   const start = screen.getByText('25\u00A0°C', { exact: true });
   await expect.element(start).toBeVisible();
   await expect.element(screen.getByText('A gauge cord.')).toBeVisible();
@@ -113,9 +113,18 @@ it('says in words that a browser keeps nothing, and works on', async () => {
   }
 });
 
-it('is asked for the cord of the chosen practice', async () => {
-  const { screen } = await shown();
+it('reads what an older version kept, one prediction with its practice', async () => {
+  const facts = { start: 21, minute: 41, end: 71, share: 240 };
+  const { screen } = await shown({ facts, practice: 'iec' });
+  await expect.element(screen.getByText('21\u00A0°C', { exact: true })).toBeVisible();
+});
+
+it('is asked for the cord of the chosen practice, each with a prediction of its own', async () => {
+  const facts = { start: 25, minute: 40, end: 70, share: 240 };
+  const { screen } = await shown({ iec: { kind: 'facts', facts } });
   await expect.element(screen.getByText('A cord of the old world.')).toBeVisible();
-  await screen.getByRole('radio', { name: 'North America' }).click();
+  await expect.element(screen.getByText('Your prediction, locked in')).toBeVisible();
+  practice.value = 'na';
   await expect.element(screen.getByText('A gauge cord.')).toBeVisible();
+  await expect.element(screen.getByRole('button', { name: 'Lock it in' })).toBeVisible();
 });

@@ -1,7 +1,7 @@
 import { beforeEach, expect, it } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import { render } from 'vitest-browser-svelte';
-import { celsius, plainText, type Question, questionFrom, refFromText, templates } from '#engine';
+import { celsius, plainText, questionFrom, refFromText, type TypedQuestion, templates } from '#engine';
 import { readFragment } from '#site/lib/fragment.ts';
 import { practice } from '#site/widgets/practice.svelte.ts';
 import QuestionBlock from '#site/widgets/QuestionBlock.svelte';
@@ -9,7 +9,7 @@ import { texHtml } from '#site/widgets/question/tex.ts';
 import '#site/styles/base.css';
 
 const asked = (template: string, seed = 'trial', usage: 'iec' | 'na' = 'iec') =>
-  (templates[template] as NonNullable<(typeof templates)[string]>).question(seed, usage);
+  (templates[template] as NonNullable<(typeof templates)[string]>).question(seed, usage) as TypedQuestion;
 
 async function shown(template: string, props: Record<string, unknown> = {}) {
   const among = Object.values(templates);
@@ -25,7 +25,7 @@ async function shown(template: string, props: Record<string, unknown> = {}) {
 }
 
 /** The value of a slip in °C, to whole degrees. */
-const slip = (question: Question, id: string): string => {
+const slip = (question: TypedQuestion, id: string): string => {
   const found = question.wrong.find((one) => one.id === id && one.onlyIn === undefined);
   return `${celsius(found?.value ?? Number.NaN).toFixed(0)} °C`;
 };
@@ -131,13 +131,6 @@ it('says in words when a link’s numbers cannot be read', async () => {
   const { screen } = await shown('Q29');
   await expect.element(screen.getByRole('alert')).toMatchTextContent(/has changed since this link was made/);
   await expect.element(screen.getByText(plainText(asked('Q29').stem[0] ?? []))).toBeVisible();
-});
-
-it('asks in the other practice, and keeps the choice', async () => {
-  const { screen } = await shown('Q28');
-  await screen.getByRole('button', { name: 'In North American practice' }).click();
-  await expect.element(screen.getByText(plainText(asked('Q28', 'trial', 'na').stem[0] ?? []))).toBeVisible();
-  expect(practice.value).toBe('na');
 });
 
 it('turns with a choice of practice made elsewhere on the page, but keeps the numbers of a link', async () => {

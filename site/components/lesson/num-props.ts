@@ -28,6 +28,7 @@ export const caseNumbers = [
   'time to',
   'rating',
   'rating current',
+  'table rating',
   'current',
   'cold current',
   'heat',
@@ -42,6 +43,9 @@ export const caseNumbers = [
   'copper area',
   'diameter',
 ] as const;
+
+/** Numbers of a case that are fairly told as so many times another: they begin at nothing, as temperatures do not. */
+const fromNothing = ['rise', 'heat', 'cold heat', 'total heat', 'volts'];
 
 /** What can be told of a metal. */
 export const metalNumbers = ['resistivity', 'coefficient', 'conductivity'] as const;
@@ -73,10 +77,16 @@ const caseNumber = v.pipe(
     at: v.optional(amount(0, 86_400, 's')),
     share: v.optional(amount(1, 99, '%')),
     to: v.optional(amount(-60, 1000, '°C')),
+    /** Tells how many times as large the number is as in the same case at this current. */
+    timesAt: v.optional(amount(0.1, 1000, 'A')),
   }),
   v.check(
     ({ amps, volts }) => (amps === undefined) !== (volts === undefined),
     'amps: is missing, or stands beside volts; a case has one of them',
+  ),
+  v.check(
+    ({ of, timesAt }) => timesAt === undefined || fromNothing.includes(of),
+    `timesAt: is for ${fromNothing.join(', ')}`,
   ),
 );
 

@@ -1,6 +1,10 @@
 import * as v from 'valibot';
 import { type CastKey, cast, type SourceId, sources } from '#engine';
+import { askProps } from './ask-props.ts';
+import { heatLedgerProps, wrapAndWindProps } from './heat-props.ts';
 import { faultWords, numProps } from './num-props.ts';
+import { metalQuartetProps, sizeLadderProps, voltsAlongProps } from './run-props.ts';
+import { sketchProps } from './sketch-props.ts';
 
 // Props in MDX are checked by no compiler, so each component of a lesson has its accepted values here. The component itself
 // parses its props when the page is built, and a test parses every lesson.
@@ -45,8 +49,18 @@ export const lessonProps = {
   Cite: v.strictObject({ of: oneOf(Object.keys(sources) as SourceId[]) }),
   /** A prediction in four facts; `figure` is the id of the figure that answers it. */
   Predict: v.strictObject({ id: named, figure: named, cast: pair, ...load }),
-  /** What is folded away until the prediction `of` is locked in. */
-  AfterPrediction: v.strictObject({ of: named }),
+  /** What is folded away until the prediction `of` is locked in, or each of several. */
+  AfterPrediction: v.strictObject({
+    of: v.lazy((input) => (Array.isArray(input) ? v.array(named) : named)) as v.GenericSchema<string | string[]>,
+  }),
+  /** A pad to draw a prediction of a case on; the computed curve stands over it once it is locked in. */
+  SketchPad: sketchProps,
+  /** Numbers, choices and orders to commit to; their answers are computed when the page is built. */
+  PredictAnswers: v.strictObject({
+    id: named,
+    figure: v.optional(named),
+    asks: v.pipe(v.array(askProps), v.minLength(1, 'asks nothing'), v.maxLength(8, 'asks more than eight things')),
+  }),
   /** A lead whose current goes on and off, over time. */
   EmberTrace: v.strictObject({
     id: named,
@@ -65,6 +79,16 @@ export const lessonProps = {
       ),
     ),
   }),
+  /** Cords of many sizes side by side: mm² and AWG on one scale of area. */
+  SizeLadder: sizeLadderProps,
+  /** Volts along a run, out and back. */
+  VoltsAlong: voltsAlongProps,
+  /** One cord in four metals, with amps or volts held. */
+  MetalQuartet: metalQuartetProps,
+  /** Heat made against heat lost, over conductor temperature. */
+  HeatLedger: heatLedgerProps,
+  /** One lead in several surroundings, side by side. */
+  WrapAndWind: wrapAndWindProps,
   /** A place for the learner's own words. */
   OwnWords: v.strictObject({ id: named, question: words('question') }),
   /** A formula and how it is spoken. */

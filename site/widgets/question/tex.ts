@@ -9,10 +9,12 @@ const letters: Readonly<Record<string, string>> = {
 const uprights: Readonly<Record<string, string>> = {
   Delta: 'Δ',
   Omega: 'Ω',
+  Sigma: 'Σ',
   ',': '\u2009',
   ';': '\u2005',
   ' ': '\u2005',
   '%': '%',
+  ln: 'ln\u2009',
 };
 const signs: Readonly<Record<string, string>> = { cdot: '·', times: '×', approx: '≈', le: '≤', ge: '≥' };
 const ignored = new Set(['left', 'right', 'bigl', 'bigr', 'Bigl', 'Bigr', 'displaystyle', '!']);

@@ -1,0 +1,118 @@
+import { type AnswerReading, readAnswer } from './answer.ts';
+import { isWithin } from './guard.ts';
+import { type Misconception, type MisconceptionId, misconceptions } from './misconceptions.ts';
+import type { Feedback, NumberAnswer, TypedQuestion, Verdict, WrongValue } from './types.ts';
+import { kindWords } from './units.ts';
+
+type Read = Extract<AnswerReading, { status: 'read' }>;
+
+/** Marks an amount as typed; `before` as in `mark`. */
+export function markTyped(question: TypedQuestion, given: string, before: readonly Verdict[]): Feedback {
+  const reading = readAnswer(given, question.answer.kind);
+  if (reading.status !== 'read') return handedBack(reading, before);
+  const right = rightReading(question.answer, reading);
+  return right ? saidRight(question.answer, right) : saidNotYet(question, reading);
+}
+
+/** What was typed cannot be marked: it comes back, without loss but for a second amount of the wrong kind. */
+function handedBack(reading: Exclude<AnswerReading, Read>, before: readonly Verdict[]): Feedback {
+  const free = { marks: null, tags: [], solutionOpen: before.includes('not yet') } as const;
+  switch (reading.status) {
+    case 'empty':
+      return { ...free, verdict: 'unreadable', headline: 'Type a number with its unit', readAs: '' };
+    case 'unit missing':
+      return {
+        ...free,
+        verdict: 'unit missing',
+        headline: reading.readAs,
+        readAs: reading.readAs,
+        whyNot: reading.says,
+      };
+    case 'unreadable':
+      return { ...free, verdict: 'unreadable', headline: 'Not read', readAs: reading.readAs, whyNot: reading.says };
+    case 'wrong kind': {
+      const again = before.includes('wrong kind');
+      const said = { verdict: 'wrong kind', headline: 'Another kind of unit', whyNot: reading.says } as const;
+      return { ...free, ...said, readAs: reading.readAs, ...(again ? { marks: 0, solutionOpen: true } : {}) };
+    }
+  }
+}
+
+/** The reading that is right, if one is: within the tolerance, or as near as two figures or more can say it. */
+function rightReading({ tolerance, value }: NumberAnswer, reading: Read): Pick<Read, 'readAs' | 'figures'> | undefined {
+  const isRight = (one: { value: number; place: number }) => {
+    const byFigures = Math.abs(value) >= 9.5 * one.place && Math.abs(one.value - value) <= one.place / 2;
+    return isWithin(tolerance, value, one.value) || (tolerance.kind === 'relative' && byFigures);
+  };
+  if (isRight(reading)) return reading;
+  return reading.otherwise && isRight(reading.otherwise) ? reading.otherwise : undefined;
+}
+
+/** More figures than this claim a precision that no cord has. */
+const mostFigures = 5;
+
+function saidRight(
+  { text, figures }: NumberAnswer,
+  { readAs, figures: typed }: Pick<Read, 'readAs' | 'figures'>,
+): Feedback {
+  const plain = { marks: 1, readAs, tags: [], solutionOpen: true } as const;
+  if (typed <= mostFigures) return { ...plain, verdict: 'right', headline: `Right: the engine gives ${text}` };
+  const enough = figures === 2 ? 'Two figures are' : `${figures === 3 ? 'Three' : figures} figures are`;
+  return {
+    ...plain,
+    verdict: 'right, over-precise',
+    headline: 'Right, but you cannot know it that well',
+    whyNot: `${enough} as many as this lead's data carry: ${text}.`,
+  };
+}
+
+function saidNotYet(question: TypedQuestion, reading: Read): Feedback {
+  const { answer, look } = question;
+  const slips = slipsOf(question, reading);
+  const said = slips[0];
+  const base = {
+    verdict: 'not yet',
+    marks: 0,
+    readAs: reading.readAs,
+    tags: slips.map(({ id }) => id),
+    good: `It is ${kindWords[answer.kind].name}, as asked.`,
+    look: { words: look, scenario: 0 },
+    solutionOpen: true,
+  } as const;
+  if (!said) return { ...base, headline: 'Not yet', ...unitSlip(answer, reading) };
+  const { thinks, whyNot } = misconceptions[said.id];
+  const trueOf = `${reading.told} ${said.trueOf}`;
+  return {
+    ...base,
+    headline: `Not yet: ${trueOf}`,
+    trueOf,
+    whyNot: said.whyNot ?? whyNot,
+    notice: said.ask,
+    ...(slips.length === 1 ? { misconception: { id: said.id, thinks } } : {}),
+  };
+}
+
+/** The slips whose answer this is, one entry each, the more common first. */
+function slipsOf({ answer, wrong }: TypedQuestion, reading: Read): WrongValue[] {
+  const fits = wrong.filter((slip) => slipFits(slip, answer, reading));
+  const once = fits.filter(({ id }, i) => fits.findIndex((other) => other.id === id) === i);
+  const rank = (id: MisconceptionId) => (misconceptions[id] as Misconception).rank;
+  return once.sort((a, b) => rank(a.id) - rank(b.id));
+}
+
+/** Within 1 % of the slip's value (of the rise, for a temperature), or what its value rounds to in the figures typed. */
+function slipFits({ value, onlyIn }: WrongValue, { value: right, span }: NumberAnswer, reading: Read): boolean {
+  if (onlyIn !== undefined && onlyIn !== reading.unit) return false;
+  const percent = 0.01 * (span ?? (Math.abs(value) || Math.abs(right)));
+  const off = Math.abs(reading.value - value);
+  const sameRounding = reading.place <= 0.2 * Math.abs(value) && off <= (reading.place / 2) * (1 + 1e-9);
+  return off <= percent * (1 + 1e-9) || sameRounding;
+}
+
+/** Where the figures are right and the unit is not: off by thousands, or by 60 in a time. */
+function unitSlip({ value, kind, tolerance }: NumberAnswer, reading: Read): { whyNot?: string } {
+  if (kind === 'temperature') return {};
+  const factors = kind === 'time' ? [60, 1 / 60, 3600, 1 / 3600, 1e3, 1e-3] : [1e3, 1e-3, 1e6, 1e-6];
+  const off = factors.some((factor) => isWithin(tolerance, value * factor, reading.value));
+  return off ? { whyNot: 'The figures fit, but not with this unit. Check the unit, or what stands before it.' } : {};
+}

@@ -1,0 +1,79 @@
+import * as v from 'valibot';
+import { type FieldUnit, fieldUnits } from '../../widgets/prediction/read-amount.ts';
+import { type ByPractice, isEach } from './by-practice.ts';
+import { numProps } from './num-props.ts';
+
+// What <PredictAnswers> accepts as its asks. Numbers in their words are filled in from the case, so they cannot differ from it.
+
+const name = v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]*$/, 'a name is small letters, digits and dashes: at-ten'));
+const plain = v.pipe(
+  v.string('is text'),
+  v.trim(),
+  v.minLength(1, 'is empty'),
+  v.regex(/^\D*$/, 'has a number typed into it; write {amps} or the like, and the case fills it in'),
+);
+/** Words, the same for both practices or its own for each. */
+const words = v.lazy((input) => (isEach(input) ? v.strictObject({ iec: plain, na: plain }) : plain)) as v.GenericSchema<
+  ByPractice<string>
+>;
+
+const numberAsk = v.strictObject({
+  kind: v.literal('number'),
+  id: name,
+  words,
+  unit: v.picklist(fieldUnits, ({ received }) => `${received} is none of ${fieldUnits.join(', ')}`),
+  answer: numProps,
+});
+
+const option = v.strictObject({
+  id: name,
+  words,
+  /** A number that the computed one may be nearest to; as a ratio where the answer is of two cases. */
+  value: v.optional(v.number('is a number, in braces')),
+  answer: v.optional(numProps),
+});
+
+const comparison = v.strictObject({
+  compare: numProps,
+  with: v.optional(numProps),
+  over: v.optional(
+    v.strictObject({ value: v.number('is a number, in braces'), unit: v.picklist(fieldUnits, 'is no unit') }),
+  ),
+});
+
+const choiceAsk = v.strictObject({
+  kind: v.literal('choice'),
+  id: name,
+  words,
+  options: v.optional(v.pipe(v.array(option), v.minLength(2, 'has two options at least'), v.maxLength(6))),
+  answer: v.lazy((input) =>
+    typeof input === 'string' ? v.picklist(['greatest', 'least'], 'is greatest, least or a comparison') : comparison,
+  ) as v.GenericSchema<'greatest' | 'least' | v.InferOutput<typeof comparison>>,
+});
+
+const orderAsk = v.strictObject({
+  kind: v.literal('order'),
+  id: name,
+  words,
+  /** What the least is called and what the greatest: ['coolest', 'hottest']. */
+  ends: v.strictTuple([plain, plain]),
+  items: v.pipe(
+    v.array(v.strictObject({ id: name, words, answer: numProps })),
+    v.minLength(3, 'has three items at least'),
+    v.maxLength(6, 'has six items at most'),
+  ),
+});
+
+/** One ask, as a lesson writes it. */
+export const askProps = v.variant('kind', [numberAsk, choiceAsk, orderAsk], 'kind is number, choice or order');
+
+/** An ask as a lesson writes it, once it is checked. */
+export type AskProps = v.InferOutput<typeof askProps>;
+/** A choice as a lesson writes it. */
+export type ChoiceProps = v.InferOutput<typeof choiceAsk>;
+/** An order as a lesson writes it. */
+export type OrderProps = v.InferOutput<typeof orderAsk>;
+/** A number as a lesson writes it. */
+export type NumberProps = v.InferOutput<typeof numberAsk>;
+/** A unit that a number is asked for in. */
+export type AskUnit = FieldUnit;

@@ -1,0 +1,25 @@
+import type { Scenario } from '#engine';
+import type { Practice } from '../../lib/format.ts';
+import { carriedSize, type SizesByPractice } from '../figure/carry.ts';
+import { currentOf, withCurrent } from '../figure/edit.ts';
+import { metalIdOf, withMetal } from '../figure/metal.ts';
+
+const known = ['copper', 'cca10', 'cca15', 'aluminium', 'steel'] as const;
+
+/**
+ * How a case goes over to the other practice: that practice's own cord in the size of the same place, with this one's metal,
+ * air and current; a current that was never changed becomes the one the page gives there.
+ */
+export function carrier(opening: Readonly<Record<Practice, Scenario>>, sizes: SizesByPractice) {
+  return (from: Scenario, to: Scenario): Scenario => {
+    const own = opening[from.practice ?? 'iec'];
+    const sized = carriedSize(from, to, sizes);
+    const metal = known.find((id) => id === metalIdOf(from));
+    const cable = metal === undefined || metal === metalIdOf(sized) ? sized.cable : withMetal(sized.cable, metal);
+    const moved =
+      JSON.stringify(from.surroundings) === JSON.stringify(own.surroundings) ? {} : { surroundings: from.surroundings };
+    const amps = currentOf(from);
+    const next = { ...sized, cable, ...moved };
+    return amps === undefined || amps === currentOf(own) ? next : withCurrent(next, amps);
+  };
+}

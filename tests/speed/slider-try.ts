@@ -1,0 +1,2 @@
+import { slider } from './slider.ts';
+await slider();
