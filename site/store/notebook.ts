@@ -50,7 +50,10 @@ function broughtOver(): Notebook {
   return notebook;
 }
 
-/** In plain script, for a page that must know before it is painted: whether the prediction `id` of `lesson` is locked in. */
-export const predictionIsKept = (lesson: string, id: string): string =>
-  `(()=>{try{const n=JSON.parse(localStorage.getItem(${JSON.stringify(notebookKey)}));return n.format===${JSON.stringify(notebookFormat)}&&
-n.entries.some(e=>e.kind==='prediction'&&e.lesson===${JSON.stringify(lesson)}&&e.id===${JSON.stringify(id)})}catch{return false}})()`;
+/**
+ * In plain script, for a page that must know before it is painted: the ids of the predictions of this lesson that are locked
+ * in. What version 0 kept counts too, until it is brought over.
+ */
+export const lockedHere = `(()=>{try{const l=document.querySelector('[data-lesson]')?.dataset.lesson,t=localStorage.getItem(${JSON.stringify(notebookKey)});
+if(t===null)return Object.keys(localStorage).filter(k=>k.startsWith(${JSON.stringify(oldKeys.prediction)})).map(k=>k.slice(${oldKeys.prediction.length}));
+const n=JSON.parse(t);return n.format===${JSON.stringify(notebookFormat)}?n.entries.filter(e=>e.kind==='prediction'&&e.lesson===l).map(e=>e.id):[]}catch{return[]}})()`;

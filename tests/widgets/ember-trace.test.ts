@@ -5,7 +5,8 @@ import { castScenario, celsius, momentAt, predict, type Scenario, scenarioFromLi
 import { readFragment } from '#site/lib/fragment.ts';
 import EmberTrace from '#site/widgets/EmberTrace.svelte';
 import { practice } from '#site/widgets/practice.svelte.ts';
-import { predictionPrefix } from '#site/widgets/prediction/names.ts';
+
+import { keepPrediction } from './kept-prediction.ts';
 import '#site/styles/base.css';
 
 /** On for half an hour, then off for half an hour, as the lesson has it. */
@@ -125,7 +126,7 @@ it('turns with a choice of practice made elsewhere on the page, and back', async
 
 it('sets a locked prediction beside the computed facts and marks it in the picture, as long as the case is the lesson’s', async () => {
   const facts = { start: 25, minute: 60, end: 90, share: 120 };
-  localStorage.setItem(`${predictionPrefix}shown`, JSON.stringify({ facts, practice: 'iec' }));
+  keepPrediction('shown', { iec: { kind: 'facts', facts } });
   const { screen, frame, push } = await shown({ prediction: 'shown' });
   const table = screen.getByRole('table', { name: 'Your prediction beside the computed curve' });
   await expect.element(table).toBeVisible();

@@ -5,8 +5,9 @@ import type { Ask } from '#site/widgets/answers/asks.ts';
 import { besideComputed } from '#site/widgets/answers/beside.ts';
 import PredictAnswers from '#site/widgets/PredictAnswers.svelte';
 import { practice } from '#site/widgets/practice.svelte.ts';
-import { lockedEvent, predictionPrefix } from '#site/widgets/prediction/names.ts';
+import { lockedEvent } from '#site/widgets/prediction/names.ts';
 import { type FieldUnit, readAmount } from '#site/widgets/prediction/read-amount.ts';
+import { keepPrediction, keptPrediction } from './kept-prediction.ts';
 import '#site/styles/base.css';
 
 const both = <T>(value: T) => ({ iec: value, na: value });
@@ -45,7 +46,7 @@ const asks: readonly Ask[] = [
 let count = 0;
 async function shown(kept?: unknown, width = 720) {
   const id = `asks-${count++}`;
-  if (kept !== undefined) localStorage.setItem(predictionPrefix + id, JSON.stringify(kept));
+  if (kept !== undefined) keepPrediction(id, kept);
   const frame = document.createElement('div');
   frame.style.width = `${width}px`;
   document.body.append(frame);
@@ -73,7 +74,7 @@ it('locks in a number, a choice and an order, and stands them beside the compute
   await press('Lock it in');
   await expect.element(screen.getByText('Your prediction, locked in')).toHaveFocus();
   expect(heard).toHaveBeenCalledWith(id);
-  expect(JSON.parse(localStorage.getItem(predictionPrefix + id) ?? '')).toEqual({
+  expect(keptPrediction(id)).toEqual({
     iec: { kind: 'answers', answers: { rise: 20, longer: 'up', metals: ['copper', 'steel', 'tin'] } },
   });
   const [rise, longer, metals] = rows();
@@ -129,7 +130,7 @@ it('shows what was kept, in the reader’s practice, and lets it be predicted ag
   practice.value = 'iec';
   await press('Predict again');
   await expect.element(screen.getByRole('textbox', { name: 'Rise of the metric cord' })).toBeVisible();
-  expect(localStorage.getItem(predictionPrefix + id)).toBeNull();
+  expect(keptPrediction(id)).toBeUndefined();
 });
 
 it.each<[string, unknown]>([

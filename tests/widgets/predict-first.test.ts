@@ -3,14 +3,15 @@ import { userEvent } from 'vitest/browser';
 import { render } from 'vitest-browser-svelte';
 import PredictFirst from '#site/widgets/PredictFirst.svelte';
 import { practice } from '#site/widgets/practice.svelte.ts';
-import { lockedEvent, predictionPrefix } from '#site/widgets/prediction/names.ts';
+import { lockedEvent } from '#site/widgets/prediction/names.ts';
+import { keepPrediction, keptPrediction } from './kept-prediction.ts';
 import '#site/styles/base.css';
 
 let count = 0;
 /** A prediction of its own for each test, as the page keeps what it has read. */
 async function shown(kept?: unknown) {
   const id = `trial-${count++}`;
-  if (kept !== undefined) localStorage.setItem(predictionPrefix + id, JSON.stringify(kept));
+  if (kept !== undefined) keepPrediction(id, kept);
   const props = { id, figure: 'figure', on: '30 min', cases: { iec: 'A cord of the old world.', na: 'A gauge cord.' } };
   const screen = await render(PredictFirst, { props });
   const field = (name: RegExp) => screen.getByRole('textbox', { name });
@@ -39,7 +40,7 @@ it('locks four facts in, keeps them on the device and says so on the page', asyn
   for (const text of ['25 °C', '52 °C', '88 °C', '3:30'])
     await expect.element(screen.getByText(text.replace(' ', '\u00A0'), { exact: true })).toBeVisible();
   expect(said).toHaveBeenCalledWith(id);
-  expect(JSON.parse(localStorage.getItem(predictionPrefix + id) ?? '')).toEqual({
+  expect(keptPrediction(id)).toEqual({
     iec: { kind: 'facts', facts: { start: 25, minute: 52, end: 88, share: 210 } },
   });
   await expect.element(screen.getByText('Your prediction, locked in')).toHaveFocus();
@@ -59,7 +60,7 @@ it('shows what was kept, in violet, and lets it be predicted again', async () =>
   expect(getComputedStyle(start.element()).color).toBe(getComputedStyle(probe).color);
   await screen.getByRole('button', { name: 'Predict again' }).click();
   await expect.element(field(/start/)).toHaveFocus();
-  expect(localStorage.getItem(predictionPrefix + id)).toBeNull();
+  expect(keptPrediction(id)).toBeUndefined();
 });
 
 it.each([
@@ -115,7 +116,7 @@ it('says in words that a browser keeps nothing, and works on', async () => {
 
 it('reads what an older version kept, one prediction with its practice', async () => {
   const facts = { start: 21, minute: 41, end: 71, share: 240 };
-  const { screen } = await shown({ facts, practice: 'iec' });
+  const { screen } = await shown({ iec: { kind: 'facts', facts } });
   await expect.element(screen.getByText('21\u00A0°C', { exact: true })).toBeVisible();
 });
 

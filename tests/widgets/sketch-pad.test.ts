@@ -3,8 +3,9 @@ import { page, userEvent } from 'vitest/browser';
 import { render } from 'vitest-browser-svelte';
 import { castScenario, celsius, momentAt, predict, type Scenario } from '#engine';
 import { practice } from '#site/widgets/practice.svelte.ts';
-import { lockedEvent, predictionPrefix } from '#site/widgets/prediction/names.ts';
+import { lockedEvent } from '#site/widgets/prediction/names.ts';
 import SketchPad from '#site/widgets/SketchPad.svelte';
+import { keepPrediction, keptPrediction } from './kept-prediction.ts';
 import '#site/styles/base.css';
 
 const scenarios = { iec: castScenario('C125', 20, 25), na: castScenario('A16', 20, 25) };
@@ -18,7 +19,7 @@ const conductorAt = (scenario: Scenario, t: number): string =>
 let count = 0;
 async function shown(kept?: unknown, props: Record<string, unknown> = {}, width = 720) {
   const id = `pad-${count++}`;
-  if (kept !== undefined) localStorage.setItem(predictionPrefix + id, JSON.stringify(kept));
+  if (kept !== undefined) keepPrediction(id, kept);
   const frame = document.createElement('div');
   frame.style.width = `${width}px`;
   document.body.append(frame);
@@ -27,7 +28,7 @@ async function shown(kept?: unknown, props: Record<string, unknown> = {}, width 
   const press = (name: string | RegExp) => screen.getByRole('button', { name }).click();
   const lock = () => press('Lock it in');
   const points = () => [...frame.querySelectorAll<HTMLInputElement>('input[type="range"]')];
-  const keptNow = () => JSON.parse(localStorage.getItem(predictionPrefix + id) ?? 'null');
+  const keptNow = () => keptPrediction(id);
   const said = () => screen.getByRole('status').element().textContent?.trim();
   return { id, screen, frame, press, lock, points, keptNow, said };
 }
@@ -212,7 +213,7 @@ describe('locking', () => {
     draw(frame, stroke);
     await lock();
     await vi.waitFor(() => expect(said()).toMatch(says));
-    expect(keptNow()).toBeNull();
+    expect(keptNow()).toBeUndefined();
   });
 
   it('says what both are at the start, after a minute and at the end, and marks nothing', async () => {
@@ -238,7 +239,7 @@ describe('locking', () => {
     practice.value = 'iec';
     await press('Sketch again');
     await expect.element(screen.getByRole('button', { name: 'Lock it in' })).toBeVisible();
-    expect(keptNow()).toBeNull();
+    expect(keptNow()).toBeUndefined();
   });
 
   it.each<[string, unknown]>([

@@ -1,4 +1,11 @@
-import { type CastKey, type MetalId, type PlaceKind, type Scenario, type SurroundingsSpec, usualSurroundings } from '#engine';
+import {
+  type CastKey,
+  type MetalId,
+  type PlaceKind,
+  type Scenario,
+  type SurroundingsSpec,
+  usualSurroundings,
+} from '#engine';
 import type { Practice } from '../../lib/format.ts';
 import { withDraught } from '../../widgets/figure/draught.ts';
 import { type ByPractice, forPractice } from './by-practice.ts';
@@ -50,7 +57,11 @@ export interface PlacesCase extends Lead {
 }
 
 /** The surroundings of each kind, as the lesson has them, for one practice. */
-function placeOf(kind: PlaceKind, of: PlacesCase, one: OneLead & { length_m: number; wound_m?: number }): SurroundingsSpec {
+function placeOf(
+  kind: PlaceKind,
+  of: PlacesCase,
+  one: OneLead & { length_m: number; wound_m?: number },
+): SurroundingsSpec {
   const usual = usualSurroundings(kind, one.ambient, one.wound_m ?? one.length_m);
   switch (usual.kind) {
     case 'lagged':

@@ -71,9 +71,7 @@ export const wrapAndWindProps = v.pipe(
     turns: v.optional(amount(1, 1000, 'turns a layer')),
     wound_m: v.optional(either(amount(0.1, 1000, 'm'))),
     draught: v.optional(amount(0, 60, 'm/s')),
-    controls: v.optional(
-      v.array(oneOf(['current', 'thickness', 'conductivity', 'layers', 'draught', 'ambient'])),
-    ),
+    controls: v.optional(v.array(oneOf(['current', 'thickness', 'conductivity', 'layers', 'draught', 'ambient']))),
   }),
   v.check(
     ({ kinds = placeKinds, pick }) => pick === undefined || kinds.includes(pick),

@@ -33,13 +33,9 @@ export type ByPractice = Readonly<Partial<Record<Practice, Locked>>>;
 const fewest = 2;
 const most = 9; // knots
 
-/** What was kept on a device, as far as it can be trusted: anybody may have written it. An older form, one prediction with its practice, is read too. */
+/** What a notebook has, as far as it can be trusted: anybody may have written it. */
 export function readKept(kept: unknown): ByPractice {
   if (!isRecord(kept)) return {};
-  if (kept.practice === 'iec' || kept.practice === 'na') {
-    const one = lockedOf({ ...kept, kind: 'facts' });
-    return one ? { [kept.practice]: one } : {};
-  }
   const [iec, na] = [lockedOf(kept.iec), lockedOf(kept.na)];
   return { ...(iec && { iec }), ...(na && { na }) };
 }

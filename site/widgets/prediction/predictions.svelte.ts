@@ -1,6 +1,8 @@
+import { entryOf, type Notebook, withEntry, withoutEntry } from '#engine';
 import type { Practice } from '../../lib/practice.ts';
+import { changeNotebook, keptNotebook, lessonHere, moment } from '../../store/notebook.ts';
 import { type ByPractice, type Locked, readKept } from './locked.ts';
-import { lockedEvent, predictionPrefix } from './names.ts';
+import { lockedEvent } from './names.ts';
 
 const locked = $state<Record<string, ByPractice>>({});
 const known = new Set<string>();
@@ -15,15 +17,13 @@ export function predictionOf<K extends Locked['kind']>(
   return found?.kind === kind ? (found as Extract<Locked, { kind: K }>) : undefined;
 }
 
-/** Reads what this device has kept under `id`, once a page; to be called in the browser only. */
+/** Reads what the notebook of this device has under `id`, once a page; to be called in the browser only. */
 export function recallPrediction(id: string): void {
   if (known.has(id)) return;
   known.add(id);
-  try {
-    locked[id] = readKept(JSON.parse(localStorage.getItem(predictionPrefix + id) ?? 'null'));
-  } catch {
-    // kept by another version, or nothing may be kept here
-  }
+  const notebook = keptNotebook();
+  const entry = notebook && entryOf(notebook, 'prediction', lessonHere(), id);
+  if (entry) locked[id] = readKept(entry.said);
 }
 
 /** Locks a prediction in. False when the browser keeps nothing, so that it lasts only as long as the page. */
@@ -32,22 +32,20 @@ export function lockPrediction(id: string, practice: Practice, prediction: Locke
   const all = { ...locked[id], [practice]: prediction };
   locked[id] = all;
   document.dispatchEvent(new CustomEvent(lockedEvent, { detail: id }));
-  try {
-    localStorage.setItem(predictionPrefix + id, JSON.stringify(all));
-    return true;
-  } catch {
-    return false;
-  }
+  return changeNotebook((notebook) => withPrediction(notebook, id, all));
 }
 
-/** Forgets the prediction of one practice, here and on the device. */
+/** Forgets the prediction of one practice, here and in the notebook. */
 export function forgetPrediction(id: string, practice: Practice): void {
   const { [practice]: _, ...others } = locked[id] ?? {};
   locked[id] = others;
-  try {
-    if (Object.keys(others).length > 0) localStorage.setItem(predictionPrefix + id, JSON.stringify(others));
-    else localStorage.removeItem(predictionPrefix + id);
-  } catch {
-    // nothing was kept
-  }
+  changeNotebook((notebook) =>
+    Object.keys(others).length > 0
+      ? withPrediction(notebook, id, others)
+      : withoutEntry(notebook, 'prediction', lessonHere(), id),
+  );
+}
+
+function withPrediction(notebook: Notebook, id: string, said: ByPractice): Notebook {
+  return withEntry(notebook, { kind: 'prediction', id, lesson: lessonHere(), at: moment(), said });
 }

@@ -1,8 +1,8 @@
 import type { Scenario } from '#engine';
 import type { Practice } from '../../lib/format.ts';
-import { carriedSize, type SizesByPractice } from '../figure/carry.ts';
-import { currentOf, withCurrent } from '../figure/edit.ts';
-import { metalIdOf, withMetal } from '../figure/metal.ts';
+import { carriedSize, type SizesByPractice } from './carry.ts';
+import { currentOf, withCurrent } from './edit.ts';
+import { metalIdOf, withMetal } from './metal.ts';
 
 const known = ['copper', 'cca10', 'cca15', 'aluminium', 'steel'] as const;
 
