@@ -46,7 +46,7 @@ export default defineConfig({
             groups: [
               {
                 name: 'engine',
-                test: /engine\/(errors|quantity|material\/|conductor\/|surroundings\/|scenario\/(to-link|fault)|cable\/(?!picture|cord)|heating\/(?!live|by-resistance|profile))/,
+                test: /engine\/(errors|quantity|material\/|surroundings\/(?!places)|scenario\/fault|conductor\/(?!area-scale)|cable\/(?!picture|cord|in-)|heating\/(?!live|by-resistance|profile|along-run|drop-guides|nominal-load|metals-compared|sizes-compared|surroundings-compared|model-end|ledger|ageing|adiabatic|places))/,
                 priority: 2,
               },
               { name: 'schema', test: /valibot|engine\/scenario\/(schema|fields|parse|from-link)\.ts/, priority: 1 },

@@ -1,4 +1,4 @@
-import { type Fault, type Scenario, scenarioToLink } from '#engine';
+import type { Fault, Scenario } from '#engine';
 import { readFragment, withFragment } from './fragment.ts';
 
 const settle = 250; // ms without a change before the address is written
@@ -19,7 +19,7 @@ export interface ScenarioState {
  * To be called while a component is set up.
  */
 export function scenarioState(name: string, initial: Scenario): ScenarioState {
-  const plain = scenarioToLink(initial);
+  const plain = JSON.stringify(initial);
   let value = $state.raw(initial);
   let faults = $state.raw<readonly Fault[]>([]);
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -41,9 +41,10 @@ export function scenarioState(name: string, initial: Scenario): ScenarioState {
 
   function write(): void {
     clearTimeout(timer);
-    timer = setTimeout(() => {
-      const link = scenarioToLink(value);
-      const hash = withFragment(location.hash, name, link === plain ? undefined : link);
+    timer = setTimeout(async () => {
+      const { scenarioToLink } = await import('./write-link.ts');
+      const link = JSON.stringify(value) === plain ? undefined : scenarioToLink(value);
+      const hash = withFragment(location.hash, name, link);
       if (hash !== location.hash)
         history.replaceState(history.state, '', `${location.pathname}${location.search}${hash}`);
     }, settle);

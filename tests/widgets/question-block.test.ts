@@ -5,6 +5,7 @@ import { celsius, plainText, questionFrom, refFromText, type TypedQuestion, temp
 import { readFragment } from '#site/lib/fragment.ts';
 import { practice } from '#site/widgets/practice.svelte.ts';
 import QuestionBlock from '#site/widgets/QuestionBlock.svelte';
+import ReadFigure from '#site/widgets/question/ReadFigure.svelte';
 import { texHtml } from '#site/widgets/question/tex.ts';
 import '#site/styles/base.css';
 
@@ -13,7 +14,17 @@ const asked = (template: string, seed = 'trial', usage: 'iec' | 'na' = 'iec') =>
 
 async function shown(template: string, props: Record<string, unknown> = {}) {
   const among = Object.values(templates);
-  const all = { id: 'q', template, seed: 'trial', number: 1, of: 3, bench: '/bench/', among, ...props };
+  const all = {
+    id: 'q',
+    template,
+    seed: 'trial',
+    number: 1,
+    of: 3,
+    bench: '/bench/',
+    among,
+    Figure: ReadFigure,
+    ...props,
+  };
   const screen = await render(QuestionBlock, { props: all });
   const field = screen.getByRole('textbox', { name: /Your answer/ });
   const answer = async (text: string) => {

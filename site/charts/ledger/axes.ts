@@ -17,7 +17,7 @@ export interface AxisNeeds {
 
 const least = 40; // K above ambient, so that a nearly cold lead is not drawn as a drama
 const beyond = 1.45; // the crossing stands at about two thirds of the axis
-const near = 1.9; // a rating that lies this near above the crossing is shown too
+const near = 2.4; // a rating that lies this near above the crossing is shown too
 
 /** Both ends of the temperature axis [°C], at round figures. */
 export function temperatureEnds({ ambient, crossing, melting, rating }: AxisNeeds): [low: number, high: number] {

@@ -1,6 +1,6 @@
 /** Heights of a picture of places [px]: the head with the limits' names, each row, and the foot with the scale. */
 export const placeHeights = {
-  wide: { head: 34, row: 76, foot: 38 },
+  wide: { head: 34, row: 80, foot: 38 },
   narrow: { head: 34, row: 108, foot: 38 },
 } as const;
 

@@ -1,5 +1,15 @@
 import * as v from 'valibot';
-import { type CastKey, cast, type LimitKind, type MetalId, metals, type PlasticId, plastics } from '#engine';
+import {
+  ageingMeasuredTo,
+  type CastKey,
+  cast,
+  celsius,
+  type LimitKind,
+  type MetalId,
+  metals,
+  type PlasticId,
+  plastics,
+} from '#engine';
 import type { Practice } from '../../lib/practice.ts';
 import { forPractice, isEach } from './by-practice.ts';
 
@@ -47,8 +57,17 @@ export const caseNumbers = [
 /** Numbers of a case that are fairly told as so many times another: they begin at nothing, as temperatures do not. */
 const fromNothing = ['rise', 'heat', 'cold heat', 'total heat', 'volts'];
 
+/** Numbers that can be told more roughly. */
+const inAbout = ['time to rating', 'time to', 'time to share', 'rating current'];
+
 /** What can be told of a metal. */
 export const metalNumbers = ['resistivity', 'coefficient', 'conductivity'] as const;
+
+/** What can be told of how insulation ages at a temperature. */
+export const ageingNumbers = ['life', 'ageing', 'halving step'] as const;
+
+/** What tables leave of a current in its place. */
+export const factorNumbers = ['factor', 'rating in place'] as const;
 
 const givenNumber = v.strictObject({
   value: v.number('is a number, in braces'),
@@ -77,6 +96,8 @@ const caseNumber = v.pipe(
     at: v.optional(amount(0, 86_400, 's')),
     share: v.optional(amount(1, 99, '%')),
     to: v.optional(amount(-60, 1000, '°C')),
+    /** Tells a time in whole minutes, or a current to two figures, where the model is an estimate. */
+    about: v.optional(v.literal(true, 'stands alone, without a value')),
     /** Tells how many times as large the number is as in the same case at this current. */
     timesAt: v.optional(amount(0.1, 1000, 'A')),
   }),
@@ -84,16 +105,19 @@ const caseNumber = v.pipe(
     ({ amps, volts }) => (amps === undefined) !== (volts === undefined),
     'amps: is missing, or stands beside volts; a case has one of them',
   ),
+  v.check(({ of, about }) => about === undefined || inAbout.includes(of), `about: is for ${inAbout.join(', ')}`),
   v.check(
     ({ of, timesAt }) => timesAt === undefined || fromNothing.includes(of),
     `timesAt: is for ${fromNothing.join(', ')}`,
   ),
 );
 
+const insulations = Object.keys(plastics) as PlasticId[];
+
 const limitNumber = v.strictObject({
   of: v.literal('limit'),
   kind: oneOf(['touch', 'rating', 'softening', 'shortTime', 'fumes', 'ignition'] satisfies LimitKind[]),
-  insulation: v.optional(oneOf(Object.keys(plastics) as PlasticId[])),
+  insulation: v.optional(oneOf(insulations)),
 });
 
 const metalNumber = v.strictObject({ of: oneOf(metalNumbers), metal: oneOf(Object.keys(metals) as MetalId[]) });
@@ -103,14 +127,49 @@ const gaugeNumber = v.strictObject({
   gauge: amount(0, 40, 'AWG'),
 });
 
+/** Life at a temperature, how many times as fast it ages as at its rating, or the step that halves its life; `at` in °C. */
+const ageingNumber = v.strictObject({
+  of: oneOf(ageingNumbers),
+  insulation: v.optional(oneOf(insulations)),
+  at: amount(-60, celsius(ageingMeasuredTo), '°C'),
+});
+
+/** Ambient, grouping and thermal insulation, as many as are given: their product, or what they leave of a table's current. */
+const factorNumber = v.pipe(
+  v.strictObject({
+    of: oneOf(factorNumbers),
+    /** The table's current. */
+    table: v.optional(amount(0.1, 1000, 'A')),
+    /** Conductor temperature that the table is for. */
+    limit: v.optional(amount(60, 90, '°C')),
+    ambient: v.optional(amount(-60, 85, '°C')),
+    /** Circuits alike in one bunch, two loaded conductors each. */
+    circuits: v.optional(v.pipe(amount(1, 20, 'circuits'), v.integer('is a whole number'))),
+    /** Length in thermal insulation. */
+    insulated: v.optional(amount(0, 10_000, 'mm')),
+  }),
+  v.check(({ limit, ambient }) => (limit === undefined) === (ambient === undefined), 'limit: goes with ambient'),
+  v.check(({ of, table }) => (of === 'rating in place') === (table !== undefined), 'table: is for a rating in place'),
+  v.check(
+    ({ ambient, circuits, insulated }) => [ambient, circuits, insulated].some((one) => one !== undefined),
+    'ambient: is missing, or circuits or insulated; a factor is for one of them',
+  ),
+);
+
 /** A number of the prose for one practice. */
 export type NumProps =
   | v.InferOutput<typeof givenNumber>
   | v.InferOutput<typeof caseNumber>
   | v.InferOutput<typeof limitNumber>
   | v.InferOutput<typeof metalNumber>
+  | v.InferOutput<typeof ageingNumber>
+  | v.InferOutput<typeof factorNumber>
   | v.InferOutput<typeof gaugeNumber>;
 
+/** A number of how insulation ages. */
+export type AgeingNumber = v.InferOutput<typeof ageingNumber>;
+/** A factor on a table's current, or what factors leave of it. */
+export type FactorNumber = v.InferOutput<typeof factorNumber>;
 /** A number that is read off a case. */
 export type CaseNumber = v.InferOutput<typeof caseNumber>;
 
@@ -119,6 +178,8 @@ function schemaOf(props: Record<string, unknown>): v.GenericSchema<NumProps> {
   if ('value' in props) return givenNumber;
   if (props.of === 'limit') return limitNumber;
   if (among(metalNumbers)) return metalNumber;
+  if (among(ageingNumbers)) return ageingNumber;
+  if (among(factorNumbers)) return factorNumber;
   if (among(['gauge area', 'gauge diameter'])) return gaugeNumber;
   return caseNumber;
 }

@@ -1,8 +1,26 @@
-import { awgArea, awgDiameter, celsius, metals, plastics, touchLimit } from '#engine';
-import { type Practice, quantity, rise, significant, temperature, thin, three, timeInWords } from '../../lib/format.ts';
+import { awgArea, awgDiameter, celsius, metals, plastics, ratingInPlace, touchLimit } from '#engine';
+import {
+  fixed,
+  type Practice,
+  quantity,
+  rise,
+  significant,
+  temperature,
+  thin,
+  three,
+  timeInWords,
+} from '../../lib/format.ts';
 import { perLength } from '../../widgets/figure/length-words.ts';
 import { caseKinds, caseValue } from './case-value.ts';
-import type { CaseNumber, NumProps } from './num-props.ts';
+import { ageingValue, factorsFor } from './life-and-factors.ts';
+import {
+  type AgeingNumber,
+  ageingNumbers,
+  type CaseNumber,
+  type FactorNumber,
+  factorNumbers,
+  type NumProps,
+} from './num-props.ts';
 
 /**
  * A number of the prose in words with its unit, as the engine computes it: temperatures in whole degrees, times to two
@@ -10,8 +28,10 @@ import type { CaseNumber, NumProps } from './num-props.ts';
  * is not there. `practice` is the reader's: with `na`, °F stands beside °C.
  */
 export function numberOf(spec: NumProps, practice: Practice = 'iec'): string {
-  if ('value' in spec) return givenNumber(spec.value, spec.unit);
+  if ('value' in spec) return givenNumber(spec.value, spec.unit, practice);
   if (spec.of === 'limit') return limitWords(spec, practice);
+  if (isAgeing(spec)) return ageingWords(spec);
+  if (isFactor(spec)) return factorWords(spec, practice);
   if ('gauge' in spec)
     return spec.of === 'gauge area'
       ? three(awgArea(spec.gauge) * 1e6, 'mm²')
@@ -22,9 +42,15 @@ export function numberOf(spec: NumProps, practice: Practice = 'iec'): string {
   return caseWordsOf(spec, value, practice);
 }
 
+const isAgeing = (spec: Exclude<NumProps, { value: number }>): spec is AgeingNumber =>
+  (ageingNumbers as readonly string[]).includes(spec.of);
+const isFactor = (spec: Exclude<NumProps, { value: number }>): spec is FactorNumber =>
+  (factorNumbers as readonly string[]).includes(spec.of);
+
 /** A number that the case is given by, not computed: '20 A', '3 min', '63 %'. */
-function givenNumber(value: number, unit: string): string {
+function givenNumber(value: number, unit: string, practice: Practice): string {
   const places = (String(value).split('.')[1] ?? '').length;
+  if (unit === '°C') return temperature(value, practice, places);
   return quantity(value, unit, places);
 }
 
@@ -42,21 +68,37 @@ function metalWords({ of, metal }: Extract<NumProps, { of: 'resistivity' | 'coef
   return `${significant((100 * metals.copper.rho20.value) / rho20.value, 3)}${thin}%`;
 }
 
+/** Hours to two figures, as estimates are told; how many times as fast; a step in kelvin. */
+function ageingWords(spec: AgeingNumber): string {
+  const value = ageingValue(spec);
+  if (spec.of === 'life') return quantity(roughly(value / 3600), 'h', 0);
+  return spec.of === 'ageing' ? timesWords(value) : riseWords(value);
+}
+
+/** One factor as tables print it, to a hundredth; a product of several and a current to three figures. */
+function factorWords(spec: FactorNumber, practice: Practice): string {
+  const factors = factorsFor(spec, practice);
+  if (spec.table !== undefined) return three(ratingInPlace(spec.table, factors), 'A');
+  const product = ratingInPlace(1, factors);
+  return factors.length === 1 ? fixed(product, 2) : significant(product, 3);
+}
+
 const timesWords = (ratio: number): string => `${significant(ratio, 2)}${thin}times`;
 
 /** A time to two figures, as estimates are told [s]. */
 const roughly = (t: number): number => Number(significant(t, 2).replaceAll(thin, ''));
 
 /** A value of `spec`'s kind, SI, in words. */
-export function caseWordsOf({ of }: CaseNumber, value: number, practice: Practice): string {
+export function caseWordsOf({ of, about }: CaseNumber, value: number, practice: Practice): string {
   switch (caseKinds[of]) {
     case 'temperature':
       return temperature(celsius(value), practice);
     case 'temperature rise':
       return riseWords(value);
     case 'time':
-      return timeInWords(roughly(value));
+      return timeInWords(about ? 60 * Math.max(1, Math.round(value / 60)) : roughly(value));
     case 'current':
+      if (about) return `${significant(value, 2)}${thin}A`;
       return of === 'runaway current' || of === 'table rating' ? quantity(value, 'A', 0) : three(value, 'A');
     case 'heat per metre':
       return three(value, 'W/m');

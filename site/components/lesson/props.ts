@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { type CastKey, cast, type SourceId, sources } from '#engine';
 import { askProps } from './ask-props.ts';
+import { type ByPractice, isEach } from './by-practice.ts';
 import { heatLedgerProps, wrapAndWindProps } from './heat-props.ts';
 import { faultWords, numProps } from './num-props.ts';
 import { metalQuartetProps, sizeLadderProps, voltsAlongProps } from './run-props.ts';
@@ -31,6 +32,16 @@ const load = {
   on: v.optional(seconds),
   off: v.optional(seconds),
   rounds: v.optional(v.pipe(amount(1, 100, 'rounds'), v.integer('is a whole number'))),
+};
+/** Length of the run, and surroundings other than still air as a scenario has them, without the ambient. */
+const place = {
+  length: v.optional(
+    v.lazy((input) => {
+      const one = amount(0.01, 5000, 'm');
+      return isEach(input) ? v.strictObject({ iec: one, na: one }) : one;
+    }) as v.GenericSchema<ByPractice<number>>,
+  ),
+  surroundings: v.optional(v.record(v.string(), v.union([v.string(), v.number(), v.boolean()]))),
 };
 /** A member of the cast for each practice. */
 const pair = v.strictObject({ iec: castKey, na: castKey }, 'is a member of the cast for iec and for na');
@@ -68,6 +79,7 @@ export const lessonProps = {
     title: words('title'),
     cast: pair,
     ...load,
+    ...place,
     controls: v.optional(
       v.pipe(v.array(oneOf(['current', 'ambient', 'on-time'])), v.maxLength(3, 'names at most three controls')),
     ),

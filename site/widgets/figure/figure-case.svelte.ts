@@ -1,5 +1,5 @@
 import { untrack } from 'svelte';
-import { type Scenario, ScenarioFault, scenarioToLink } from '#engine';
+import { type Scenario, ScenarioFault } from '#engine';
 import type { Practice } from '../../lib/format.ts';
 import { readFragment, withFragment } from '../../lib/fragment.ts';
 import { practicePart } from '../../lib/practice.ts';
@@ -17,7 +17,7 @@ export interface FigureCase {
   /** Back to the page's own case. */
   reset(): void;
   /** This page's address with this case in it, also while it is the one the page was built with. */
-  address(): string;
+  address(): Promise<string>;
   /**
    * What `compute` makes of the case, and why a link's case could not be used (empty when there is nothing to say): a link may
    * hold parts that do not fit each other, and then the page's own case stands.
@@ -73,7 +73,8 @@ export function figureCase(id: string, opening: Readonly<Record<Practice, Scenar
     reset() {
       held.value = opening[usage];
     },
-    address() {
+    async address() {
+      const { scenarioToLink } = await import('../../lib/write-link.ts');
       const hash = withFragment(withFragment(location.hash, id, scenarioToLink(held.value)), practicePart, usage);
       return `${location.origin}${location.pathname}${location.search}${hash}`;
     },

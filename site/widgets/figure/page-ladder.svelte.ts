@@ -1,6 +1,5 @@
 import { mount } from 'svelte';
 import type { LadderLimit, Pointer } from '../../charts/ladder.ts';
-import FollowingLadder from './FollowingLadder.svelte';
 
 /** What the ladder beside the page shows. */
 export interface Followed {
@@ -23,11 +22,13 @@ export function followed(): Followed | undefined {
 /** Lets the page's ladder follow the figure `id`. Where a page has no ladder, nothing happens. */
 export function followOnLadder(id: string, what: () => Followed): void {
   if (shown?.id !== id) shown = { id, what };
-  const place = mounted ? null : document.querySelector(`[${ladderPlace}]`);
-  if (!place) return;
+  const place = mounted ? null : document.querySelector<HTMLElement>(`[${ladderPlace}]`);
+  if (!place?.offsetParent) return; // none here, or hidden on a narrow screen
   mounted = true;
-  place.replaceChildren();
-  mount(FollowingLadder, { target: place });
+  import('./FollowingLadder.svelte').then(({ default: FollowingLadder }) => {
+    place.replaceChildren();
+    mount(FollowingLadder, { target: place });
+  });
 }
 
 /** Follows `figure` whenever a good part of it is in view. To be called in the browser; returns how to stop. */

@@ -2,7 +2,8 @@ import { celsius, type HeatLedger, kelvin, ledgerAt, ledgerCurves, ratingOf } fr
 import { heatEnd, type LedgerAxes, temperatureEnds } from '../../charts/ledger/axes.ts';
 import type { LedgerLines, OtherCurrent, Point, Watts } from '../../charts/ledger/types.ts';
 import type { TableTwin } from '../../charts/sheet.ts';
-import { fahrenheit, fixed, type Practice, significant } from '../../lib/format.ts';
+import { fahrenheit, fixed, type Practice } from '../../lib/format.ts';
+import { heatFigure } from './words.ts';
 
 /** A ledger as the picture takes it. */
 export interface LedgerView {
@@ -83,7 +84,6 @@ export function ledgerTable(ledger: HeatLedger, view: LedgerView, caption: strin
   const also = practice === 'na';
   const crossing = view.crossing?.T ?? null;
   const split = ledger.thermal.outside.radiates !== null;
-  const watts = (heat: number): string => significant(Math.abs(heat) < 5e-4 ? 0 : heat, 3);
   const rows = rowTemperatures(celsius(ledger.thermal.Ta), view.axes.high, crossing).map((T) => {
     const line = ledgerAt(ledger, kelvin(T));
     const notes = [
@@ -94,10 +94,10 @@ export function ledgerTable(ledger: HeatLedger, view: LedgerView, caption: strin
       fixed(T, T === crossing && kelvin(T) <= ledger.modelEnd ? 1 : 0),
       ...(also ? [fixed(fahrenheit(T), 0)] : []),
       fixed(celsius(line.surface), 0),
-      watts(line.made),
-      watts(line.lost),
-      ...(split ? [watts(line.shed?.convection ?? 0), watts(line.shed?.radiation ?? 0)] : []),
-      T === crossing ? '0' : watts(line.stored),
+      heatFigure(line.made),
+      heatFigure(line.lost),
+      ...(split ? [heatFigure(line.shed?.convection ?? 0), heatFigure(line.shed?.radiation ?? 0)] : []),
+      T === crossing ? '0' : heatFigure(line.stored),
       notes.join(', '),
     ];
   });

@@ -1,8 +1,12 @@
 import { celsius, type HeatLedger, type LedgerLine, type Threshold } from '#engine';
 import { fixed, type Practice, quantity, significant, temperature, thin } from '../../lib/format.ts';
 
-const watts = (heat: number): string => `${significant(heat, 3)}${thin}W/m`;
-const small = (heat: number): string => `${significant(heat, 2)}${thin}W/m`;
+/** Heat in figures; less than a thousandth of a watt is told as none [W/m]. */
+export const heatFigure = (heat: number, figures = 3): string =>
+  Math.abs(heat) < 1e-3 ? '0' : significant(heat, figures);
+
+const watts = (heat: number): string => `${heatFigure(heat)}${thin}W/m`;
+const small = (heat: number): string => `${heatFigure(heat, 2)}${thin}W/m`;
 
 /** True where what is left over is too little to tell. */
 const inBalance = ({ made, lost, stored }: LedgerLine): boolean => Math.abs(stored) <= 2e-3 * Math.max(made, lost);
@@ -17,11 +21,12 @@ function waysWords({ shed, lost }: LedgerLine): string {
 /** One line of the ledger in words: what is made, what is lost and how, and what the rest does. */
 export function lineWords(line: LedgerLine, outside = false): string {
   const { made, lost, stored } = line;
-  const rest = inBalance(line)
-    ? 'As much is lost as is made: it stays there.'
-    : stored > 0
-      ? `The other ${small(stored)} warms the lead.`
-      : `The lead gives up ${small(-stored)} and cools.`;
+  const rest =
+    inBalance(line) || Math.abs(stored) < 1e-3
+      ? 'As much is lost as is made: it stays there.'
+      : stored > 0
+        ? `The other ${small(stored)} warms the lead.`
+        : `The lead gives up ${small(-stored)} and cools.`;
   const gone = lost < 5e-4 ? 'nothing is lost' : `${watts(lost)} lost${waysWords(line)}`;
   return `${watts(made)} made, ${gone}. ${rest}${outside ? ' This is outside the model.' : ''}`;
 }
@@ -56,8 +61,8 @@ export function ledgerSentence(
     const end = temperature(celsius(modelEnd), practice);
     return `The curves would cross at ${settlesAt(line.T, modelEnd, practice)}. That is outside the model, which ends at ${end} for this plastic.${kept}`;
   }
-  if (line.made === 0)
-    return `Without current no heat is made, and the lead stays as warm as the air, ${temperature(celsius(line.T), practice)}.`;
+  if (line.made < 1e-3)
+    return `Next to no heat is made, so the lead stays as warm as the air, ${temperature(celsius(line.T), practice)}.`;
   const ways = line.shed
     ? ` The air carries off ${small(line.shed.convection)}, and ${small(line.shed.radiation)} is radiated.`
     : ' One law covers air and radiation here, so the figure does not tell them apart.';
@@ -66,7 +71,7 @@ export function ledgerSentence(
 
 /** Shares of the heat lost, for a reading: '64 % air, 36 % radiated'. */
 export function shareWords({ shed, lost }: LedgerLine): { value: string; meaning: string } {
-  if (!shed || lost <= 0) return { value: '–', meaning: lost > 0 ? 'one law holds both' : 'nothing is lost' };
+  if (!shed || lost < 1e-3) return { value: '–', meaning: lost >= 1e-3 ? 'one law holds both' : 'nothing is lost' };
   const air = fixed((100 * shed.convection) / lost, 0);
   return { value: air, meaning: `the other ${100 - Number(air)}${thin}% is radiated` };
 }

@@ -34,9 +34,9 @@ export function placeDetail(
 
 const bare = (value: number): string => String(Number(value.toPrecision(3)));
 
-/** A time no finer than the model: tens of seconds below ten minutes, whole minutes below two hours, then tens of minutes. */
+/** A time no finer than the model: tens of seconds below ten minutes, whole minutes below an hour, then fives of minutes. */
 export function aboutTime(t_s: number): string {
-  const grain = t_s < 600 ? 10 : t_s < 7200 ? 60 : 600;
+  const grain = t_s < 600 ? 10 : t_s < 3600 ? 60 : 300;
   return `about ${timeInWords(Math.max(grain, Math.round(t_s / grain) * grain))}`;
 }
 
