@@ -59,6 +59,7 @@ export {
 export { conductorByResistance, type ResistanceReading, readByResistance } from './heating/by-resistance.ts';
 export { type DropGuide, dropGuides } from './heating/drop-guides.ts';
 export type { HeatEvent } from './heating/events.ts';
+export { type HeldAt, heldAt, type LimitStanding, ratingColumns, shortTime } from './heating/insulation-at.ts';
 export {
   type Crossing,
   type HeatLedger,
@@ -68,6 +69,7 @@ export {
   type LedgerOptions,
   ledgerAt,
   ledgerCurves,
+  madeCurve,
 } from './heating/ledger.ts';
 export { ratingOf } from './heating/limits-of.ts';
 export { type Live, type LiveState, type LiveStop, liveRun } from './heating/live.ts';

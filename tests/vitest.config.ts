@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { playwright } from '@vitest/browser-playwright';
 import { defineConfig, type TestProjectConfiguration } from 'vitest/config';
@@ -36,6 +37,17 @@ function widgets(found: FoundBrowser): TestProjectConfiguration {
         screenshotFailures: false,
         provider: playwright({ launchOptions: found }),
         instances: [{ browser: 'chromium' }],
+        expect: {
+          toMatchScreenshot: {
+            comparatorName: 'pixelmatch',
+            // another version of the browser sets its letters a shade otherwise
+            comparatorOptions: { threshold: 0.2, allowedMismatchedPixelRatio: 0.01 },
+            resolveScreenshotPath: ({ arg, ext, root }) =>
+              join(root, 'tests', 'widgets', 'baselines', `${arg.replaceAll(' ', '-')}${ext}`),
+            resolveDiffPath: ({ arg, ext, root }) =>
+              join(root, 'node_modules', '.cache', 'pictures', `${arg.replaceAll(' ', '-')}${ext}`),
+          },
+        },
       },
     },
   };

@@ -6,17 +6,17 @@ import type { CableSpec, Scenario } from '../scenario/schema.ts';
 const cord = (size_mm2: number): CableSpec => ({ table: 'H05VV-F', cores: 3, size_mm2, loaded: 2 });
 const americanCord = (size_AWG: number): CableSpec => ({ table: 'SJT', cores: 3, size_AWG, loaded: 2 });
 
-/** The suspect lead: marked 3 × 1.5 mm², but 24 strands of 0.20 mm aluminium with a tenth of copper round them. */
-const suspect: CableSpec = {
+/** The suspect lead: 24 strands of 0.20 mm aluminium with a tenth of copper round them, whatever it is marked. */
+const suspect = (marked: { size_mm2: number } | { size_AWG: number }): Exclude<CableSpec, { table: string }> => ({
   layout: 'round',
   cores: 3,
   loaded: 2,
-  conductor: { metal: 'cca10', size_mm2: 1.5, strands: { count: 24, diameter_mm: 0.2 } },
+  conductor: { metal: 'cca10', ...marked, strands: { count: 24, diameter_mm: 0.2 } },
   insulation: { material: 'pvc70', thickness_mm: 0.85 },
   sheath: { material: 'pvc70', thickness_mm: 0.9 },
-};
+});
 
-/** The cast by its keys: C for copper cords in mm² × 100, A for AWG cords, SUS for the suspect. */
+/** The cast by its keys: C for copper cords in mm² × 100, A for AWG cords, SUS and A16S for the suspect as it is marked. */
 export const cast = {
   C075: cord(0.75),
   C100: cord(1),
@@ -32,7 +32,8 @@ export const cast = {
   A18: americanCord(18),
   A16: americanCord(16),
   A14: americanCord(14),
-  SUS: suspect,
+  SUS: suspect({ size_mm2: 1.5 }),
+  A16S: suspect({ size_AWG: 16 }),
 } as const satisfies Record<string, CableSpec>;
 
 /** A key of the cast. */

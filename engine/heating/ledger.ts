@@ -63,7 +63,7 @@ export interface LedgerCurves {
 }
 
 /** Enough for a curve to be smooth at any size of picture. */
-const usualPoints = 81;
+const usualPoints = 49;
 
 /** The ledger of a scenario's first supply step, or of a case put together before; throws `ScenarioFault` as `buildCase` does. */
 export function heatLedger(of: Scenario | ThermalCase, options: LedgerOptions = {}): HeatLedger {
@@ -104,11 +104,12 @@ export function ledgerCurves(
   points = usualPoints,
 ): LedgerCurves {
   const T = Float64Array.from({ length: points }, (_, i) => from + ((to - from) * i) / (points - 1));
-  return {
-    T,
-    made: T.map((at) => heatMade(thermal, supply.current(at), at)),
-    lost: T.map((at) => steadyFlow(thermal, at)),
-  };
+  return { T, made: madeCurve({ thermal, supply }, T), lost: T.map((at) => steadyFlow(thermal, at)) };
+}
+
+/** Heat made [W/m] at each of the conductor temperatures `T` [K]: for a further current, whose heat lost is the same. */
+export function madeCurve({ thermal, supply }: Pick<HeatLedger, 'thermal' | 'supply'>, T: Float64Array): Float64Array {
+  return T.map((at) => heatMade(thermal, supply.current(at), at));
 }
 
 const samples = 96;

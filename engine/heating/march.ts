@@ -1,7 +1,7 @@
 import type { Mesh } from './mesh.ts';
 import { meshOf } from './mesh.ts';
 import { type Radial, radialOf } from './radial.ts';
-import { startProfile } from './start.ts';
+import { type Start, startProfile } from './start.ts';
 import { heatMade } from './steady.ts';
 import type { CurrentLaw } from './supply.ts';
 import type { ThermalCase } from './thermal-case.ts';
@@ -91,8 +91,15 @@ export function lastCell(of: ThermalCase): number {
  * Begins a run of `of` at its start profile with the supply off.
  * @param greatestCurrent the largest current the run will see [A]; it sets how fine the mesh is at the conductor
  * @param cells,tolerance where they differ from the scenario's or the usual ones
+ * @param start where it is known already
  */
-export function marchOf(of: ThermalCase, greatestCurrent: number, cells?: number, tolerance?: number): March {
+export function marchOf(
+  of: ThermalCase,
+  greatestCurrent: number,
+  cells?: number,
+  tolerance?: number,
+  start?: Start,
+): March {
   const switches = of.scenario.supply.some((step) => step.until !== undefined);
   const asked = cells ?? of.scenario.run?.cells ?? usualCells;
   const covered = of.outside.rings.length > 0 ? coveredCells : 1;
@@ -103,7 +110,7 @@ export function marchOf(of: ThermalCase, greatestCurrent: number, cells?: number
   const cableRings = of.rings.length - of.outside.rings.length;
   const first = firstCell(of, greatestCurrent);
   const mesh = meshOf(of.rings, of.conductorCapacity, cableRings, wanted, first, of.equivalentRadius, lastCell(of));
-  const radial = radialOf(mesh, of.outside.flow, startProfile(of, mesh));
+  const radial = radialOf(mesh, of.outside.flow, startProfile(of, mesh, start));
   const last = mesh.r.length - 1;
   const dense = new Float64Array(denseLength);
   const count = { steps: 0, rejected: 0 };

@@ -1,3 +1,4 @@
+import type { Operation } from '../protection/operation.ts';
 import type { SupplyStep } from '../scenario/schema.ts';
 import { lifeUsed } from './ageing.ts';
 import { eventWatch, type HeatEvent } from './events.ts';
@@ -6,7 +7,7 @@ import { denseAt } from './radial.ts';
 import { heatMade } from './steady.ts';
 import { type Supply, supplyOf } from './supply.ts';
 import { leadResistance, type ThermalCase } from './thermal-case.ts';
-import { durationOf, greatestCurrent, type Outcome, walkSupply } from './walk.ts';
+import { deviceInSeries, durationOf, greatestCurrent, type Onlooker, type Outcome, walkSupply } from './walk.ts';
 
 /** Curves over time; arrays of one length. A supply step's change stands twice, before and after, at the same time. */
 export interface Curves {
@@ -38,6 +39,8 @@ export interface Run {
   readonly curves: Curves;
   readonly events: readonly HeatEvent[];
   readonly energy: EnergyAccount;
+  /** When the device in series may have acted and has surely acted; null where the case has none. */
+  readonly device: Operation | null;
   /** Share of the insulation's life used; null where it has no ageing data. */
   readonly lifeUsed: number | null;
   readonly steps: number;
@@ -96,7 +99,7 @@ export interface RunOptions {
 
 /**
  * Runs a case from its start to its end: every supply step in turn, `cycles` times over, until the duration is up, the metal
- * begins to melt, or a constant-power load asks for more than the lead can pass.
+ * begins to melt, a constant-power load asks for more than the lead can pass, or the device has surely opened.
  */
 export function runCase(of: ThermalCase, options: RunOptions = {}): Run {
   const { scenario } = of;
@@ -118,20 +121,23 @@ export function runCase(of: ThermalCase, options: RunOptions = {}): Run {
     ];
     record.add(march.time(), conductor, surface, last, supply);
   };
-  const outcome = walkSupply(of, march, durationOf(scenario), {
+  const series = deviceInSeries(of);
+  const onlooker: Onlooker = {
     begins,
     steps(t, h, dense, part, supply, end) {
       watch.look(t, h, dense, part);
       record.step(t, h, dense, part, supply, end);
       if (ageing) used += lifeUsed(ageing, part * h, (s) => denseAt(dense, 0, part * s));
     },
-  });
+  };
+  const outcome = walkSupply(of, march, durationOf(scenario), onlooker, series);
   if (record.empty()) begins(supplyOf(of, scenario.supply[0] as SupplyStep));
   return {
     outcome,
     curves: record.curves(),
     events: watch.events.filter((event) => event.t <= march.time() + 1e-9).sort((a, b) => a.t - b.t),
     energy: energyOf(march, initial),
+    device: series?.operation() ?? null,
     lifeUsed: ageing ? used : null,
     steps: march.count.steps,
     rejected: march.count.rejected,

@@ -1,3 +1,4 @@
+import { type InSeries, inSeries } from '../protection/operation.ts';
 import { kelvin } from '../quantity.ts';
 import type { Scenario, SupplyStep } from '../scenario/schema.ts';
 import { crossing, nodeTemperature, placeAt } from './events.ts';
@@ -7,7 +8,7 @@ import { type Supply, supplyOf } from './supply.ts';
 import type { ThermalCase } from './thermal-case.ts';
 
 /** How a run ended. */
-export type Outcome = 'completed' | 'melted' | 'supply has no solution';
+export type Outcome = 'completed' | 'melted' | 'supply has no solution' | 'device opened';
 
 /** Duration of a scenario's run [s]: as given, else the sum of its supply steps, else an hour. */
 export function durationOf({ run, supply, cycles = 1 }: Scenario): number {
@@ -44,9 +45,15 @@ export interface Onlooker {
 
 /**
  * Walks a march through the supply steps of its case, `cycles` times over, until `end` [s] or the last step, the metal begins
- * to melt, or a constant-power load asks for more than the lead can pass.
+ * to melt, a constant-power load asks for more than the lead can pass, or a device in series has surely opened.
  */
-export function walkSupply(of: ThermalCase, march: March, end: number, onlooker: Onlooker = {}): Outcome {
+export function walkSupply(
+  of: ThermalCase,
+  march: March,
+  end: number,
+  onlooker: Onlooker = {},
+  series: InSeries | null = deviceInSeries(of),
+): Outcome {
   const { supply: list, cycles = 1 } = of.scenario;
   const conductor = () => march.radial.y[0] as number;
   if (conductor() >= of.cable.conductor.metal.melting.value) return 'melted';
@@ -57,11 +64,14 @@ export function walkSupply(of: ThermalCase, march: March, end: number, onlooker:
       onlooker.begins?.(supply);
       return 'supply has no solution';
     }
-    const outcome = walkStep(of, march, step, supply, end, onlooker);
+    const outcome = walkStep(of, march, step, supply, end, onlooker, series);
     if (outcome !== 'completed') return outcome;
   }
   return 'completed';
 }
+
+/** The device of a case, ready for a run; null where it has none. */
+export const deviceInSeries = ({ device }: ThermalCase): InSeries | null => (device ? inSeries(device) : null);
 
 function walkStep(
   of: ThermalCase,
@@ -70,6 +80,7 @@ function walkStep(
   supply: Supply,
   end: number,
   onlooker: Onlooker,
+  series: InSeries | null,
 ): Outcome {
   const { radial, mesh } = march;
   const { until, duration_s } = step;
@@ -88,9 +99,12 @@ function walkStep(
     const melted = crossing(dense, 0, melt) ?? 2;
     const lost = lastPossible(dense, supply) ?? 2;
     const switched = target ? (crossing(dense, target.at, target.T, until?.falling) ?? 2) : 2;
-    const part = Math.min(1, melted, lost, switched);
+    const opened = series?.opens(h, dense, supply) ?? 2;
+    const part = Math.min(1, melted, lost, switched, opened);
     if (part === melted) outcome = 'melted';
     else if (part === lost) outcome = 'supply has no solution';
+    else if (part === opened) outcome = 'device opened';
+    series?.take(t, h, part, dense, supply);
     onlooker.steps?.(t, h, dense, part, supply, stepEnd);
     return part;
   });

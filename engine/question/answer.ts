@@ -37,7 +37,8 @@ const longest = 120;
 
 /**
  * Reads an answer as people type it: `23.7 W`, `0,024 kW`, `1.5e3 mΩ`, `2·3 Ω`, `62 degC`, `12 AWG`, `1 min 35 s`, `3:55`.
- * `expected` is what the question asks for: it settles `m` and `K`, and an amount of another kind comes back as such.
+ * `expected` is what the question asks for: it settles `m` and `K`, takes degrees as a difference where a rise is asked for,
+ * and an amount of another kind comes back as such.
  * Any text is taken; nothing throws.
  */
 export function readAnswer(typed: string, expected: AnswerKind): AnswerReading {
@@ -58,13 +59,19 @@ function withUnit(number: TypedNumber, text: string, expected: AnswerKind): Answ
   const rest = text.slice(number.end).trim();
   if (rest === '' && expected !== 'ratio') return unitMissing(number.shown, expected);
   const unit = unitOf(rest);
-  if (unit) return asKind(number, unit, expected);
+  if (unit) return asKind(number, asDifference(unit, expected), expected);
   if (/^(?:°|degs?|degrees?)$/i.test(rest))
     return unitMissing(number.shown, expected, 'Degrees on which scale: °C or °F?');
   const parts = readParts(text);
   if (parts) return 'fault' in parts ? unreadable(parts.fault) : timeRead(parts, expected);
   if (/\d/.test(rest)) return unreadable('It reads as more than one number. Give one, with its unit.');
   return unreadable(`We read ${number.shown}, but not the unit ‘${short(rest)}’.`);
+}
+
+/** Degrees are a difference where a rise is asked for: as many kelvin in °C, five ninths of that in °F. */
+function asDifference(unit: Unit, expected: AnswerKind): Unit {
+  const rise = expected === 'temperature rise' && unit.kind === 'temperature';
+  return rise ? { ...unit, kind: expected, offset: 0 } : unit;
 }
 
 /** The amount as what was asked for, or handed back as what it is. */
@@ -79,14 +86,15 @@ function asKind(number: TypedNumber, unit: Unit, expected: AnswerKind): AnswerRe
   return { ...read, readAs, otherwise: amountOf(number.otherwise, unit) };
 }
 
-function amountOf({ value, figures, place, shown }: NumberReading, { symbol, factor, offset }: Unit): Amount {
+function amountOf({ value, figures, place, shown }: NumberReading, { symbol, kind, factor, offset }: Unit): Amount {
   const told = symbol === '' ? shown : shown + unitSpace + symbol;
+  const difference = kind === 'temperature rise' && symbol !== 'K';
   return {
     value: value * factor + offset,
     figures,
     place: place * factor,
     told,
-    readAs: `read as ${told}`,
+    readAs: `read as ${difference ? 'a difference of ' : ''}${told}`,
   };
 }
 
@@ -111,13 +119,13 @@ function gaugeNumber(text: string, expected: AnswerKind): AnswerReading {
 function wrongKind(readAs: string, unit: Unit, expected: AnswerKind): AnswerReading {
   const wanted = kindWords[expected];
   const minutes = expected === 'time' && unit.symbol === 'm' ? ' Minutes are written min.' : '';
-  const says = `${unit.symbol || 'That'} is for ${kindWords[unit.kind].name}.${minutes} The question asks for ${wanted.name}, in ${wanted.units}.`;
+  const says = `${unit.symbol || 'That'} is for ${kindWords[unit.kind].name}.${minutes} The question asks for ${wanted.name}, ${wanted.units}.`;
   return { status: 'wrong kind', kind: unit.kind, readAs, says };
 }
 
 function unitMissing(shown: string, expected: AnswerKind, says?: string): AnswerReading {
   const { name, units } = kindWords[expected];
-  const asked = says ?? `The number needs its unit: the question asks for ${name}, in ${units}.`;
+  const asked = says ?? `The number needs its unit: the question asks for ${name}, ${units}.`;
   return { status: 'unit missing', readAs: `${shown} of what?`, says: asked };
 }
 
@@ -149,7 +157,7 @@ function tidied(typed: string): string {
     .trim();
   return plain
     .replace(/^[a-zθτδ]{1,8}\d{0,2} ?[=≈] ?/i, '')
-    .replace(/^(?:[≈~=×] ?|(?:about|approx(?:imately)?|roughly|around|circa|ca)\b\.? ?)/i, '')
+    .replace(/^(?:[≈~=×] ?|x ?(?=[\d.,])|(?:about|approx(?:imately)?|roughly|around|circa|ca)\b\.? ?)/i, '')
     .replace(/[;!?]+$|(?<=[^\d])\.$/, '')
     .trim();
 }

@@ -2,7 +2,8 @@ import { type AnswerReading, readAnswer } from './answer.ts';
 import { isWithin } from './guard.ts';
 import { type Misconception, type MisconceptionId, misconceptions } from './misconceptions.ts';
 import type { Feedback, NumberAnswer, TypedQuestion, Verdict, WrongValue } from './types.ts';
-import { kindWords } from './units.ts';
+import { type AnswerKind, kindWords } from './units.ts';
+import { unitSpace } from './words.ts';
 
 type Read = Extract<AnswerReading, { status: 'read' }>;
 
@@ -11,7 +12,27 @@ export function markTyped(question: TypedQuestion, given: string, before: readon
   const reading = readAnswer(given, question.answer.kind);
   if (reading.status !== 'read') return handedBack(reading, before);
   const right = rightReading(question.answer, reading);
-  return right ? saidRight(question.answer, right) : saidNotYet(question, reading);
+  if (right) return saidRight(question.answer, right);
+  return percentMissing(question.answer, reading) ? percentAsked(reading, before) : saidNotYet(question, reading);
+}
+
+/** Where a share is asked for in per cent: a bare number that would be right with its sign, or that no part of one can be. */
+function percentMissing({ unit, value, tolerance }: NumberAnswer, reading: Read): boolean {
+  if (unit !== '%' || reading.unit !== '') return false;
+  return reading.value >= 2 || isWithin(tolerance, value, reading.value / 100);
+}
+
+/** A share without its sign comes back without loss, with the question what was meant. */
+function percentAsked({ told }: Read, before: readonly Verdict[]): Feedback {
+  return {
+    verdict: 'unit missing',
+    marks: null,
+    tags: [],
+    headline: `${told} of what?`,
+    readAs: `${told} of what?`,
+    whyNot: `Did you mean ${told}${unitSpace}%? Then write the sign. A share without it is read as a part of one.`,
+    solutionOpen: before.includes('not yet'),
+  };
 }
 
 /** What was typed cannot be marked: it comes back, without loss but for a second amount of the wrong kind. */
@@ -109,10 +130,16 @@ function slipFits({ value, onlyIn }: WrongValue, { value: right, span }: NumberA
   return off <= percent * (1 + 1e-9) || sameRounding;
 }
 
-/** Where the figures are right and the unit is not: off by thousands, or by 60 in a time. */
+/** Where the figures are right and the unit is not: off by thousands, by 60 in a time, by 100 in a ratio. */
 function unitSlip({ value, kind, tolerance }: NumberAnswer, reading: Read): { whyNot?: string } {
   if (kind === 'temperature') return {};
-  const factors = kind === 'time' ? [60, 1 / 60, 3600, 1 / 3600, 1e3, 1e-3] : [1e3, 1e-3, 1e6, 1e-6];
-  const off = factors.some((factor) => isWithin(tolerance, value * factor, reading.value));
+  const off = slippedUnits(kind).some((factor) => isWithin(tolerance, value * factor, reading.value));
+  if (off && kind === 'ratio') return { whyNot: 'The figures fit, but not as they stand: per cent are hundredths.' };
   return off ? { whyNot: 'The figures fit, but not with this unit. Check the unit, or what stands before it.' } : {};
+}
+
+/** By what an answer is off when only its unit is wrong. */
+function slippedUnits(kind: AnswerKind): readonly number[] {
+  if (kind === 'ratio') return [100, 1 / 100];
+  return kind === 'time' ? [60, 1 / 60, 3600, 1 / 3600, 1e3, 1e-3] : [1e3, 1e-3, 1e6, 1e-6];
 }

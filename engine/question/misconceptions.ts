@@ -84,6 +84,12 @@ export const misconceptions = {
     rank: 2,
     whyNot: 'Skin and inside are in parallel. Average the conductivities by their shares, then turn over.',
   },
+  M12: {
+    thinks: 'Per cent by mass is per cent by volume.',
+    lesson: '1.3',
+    rank: 3,
+    whyNot: 'Copper is 3.3 times as dense as aluminium. Ten per cent of the volume is about 27\u00A0% of the mass.',
+  },
   M13: {
     thinks: 'Hot metal resists less.',
     lesson: '1.4',
@@ -97,7 +103,7 @@ export const misconceptions = {
     whyNot: 'The coefficient counts from 20\u00A0°C. Use the degrees above that.',
   },
   M15: {
-    thinks: 'The rise above 20 °C is the temperature.',
+    thinks: 'The rise above 20\u00A0°C is the temperature.',
     lesson: '1.4',
     rank: 3,
     whyNot: 'That is how far it is above 20\u00A0°C. Add the 20.',

@@ -5,11 +5,14 @@ import { unitSpace } from './words.ts';
 
 // Resistance, heat and length as each practice tells them: by the metre, or by the foot.
 
-/** The length that a practice counts by [m], and the names of what is told by it. */
+/** The length that a practice counts by [m], its unit and name, and the units of what is told by it. */
 export const perLength = {
-  iec: { length: 1, resistance: 'mΩ/m', heat: 'W/m', unit: 'm' },
-  na: { length: foot, resistance: 'mΩ/ft', heat: 'W/ft', unit: 'ft' },
-} as const satisfies Record<Practice, { length: number; resistance: string; heat: string; unit: string }>;
+  iec: { length: 1, resistance: 'mΩ/m', heat: 'W/m', unit: 'm', name: 'metre' },
+  na: { length: foot, resistance: 'mΩ/ft', heat: 'W/ft', unit: 'ft', name: 'foot' },
+} as const satisfies Record<
+  Practice,
+  Readonly<Record<'resistance' | 'heat' | 'unit' | 'name', string>> & { length: number }
+>;
 
 /** A resistance by the length, rounded to three figures as a table tells it: its value [Ω/m] and its words. */
 export function toldResistance(R: number, practice: Practice): { readonly R: number; readonly text: string } {

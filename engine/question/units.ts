@@ -26,23 +26,23 @@ export interface Unit {
   readonly offset: number;
 }
 
-/** Of each kind: with its article, and the units to ask for. */
+/** Of each kind: with its article, and how to give it. */
 export const kindWords: Record<AnswerKind, { readonly name: string; readonly units: string }> = {
-  current: { name: 'a current', units: 'A' },
-  voltage: { name: 'a voltage', units: 'V' },
-  power: { name: 'a power', units: 'W' },
-  'heat per metre': { name: 'heat for each metre', units: 'W/m' },
-  resistance: { name: 'a resistance', units: 'Ω' },
-  'resistance per metre': { name: 'a resistance for each metre', units: 'mΩ/m' },
-  resistivity: { name: 'a resistivity', units: 'nΩ·m' },
-  temperature: { name: 'a temperature', units: '°C or °F' },
-  'temperature rise': { name: 'a temperature rise', units: 'K' },
-  time: { name: 'a time', units: 's or min' },
-  length: { name: 'a length', units: 'm' },
-  area: { name: 'an area', units: 'mm²' },
-  gauge: { name: 'a gauge', units: 'AWG' },
-  ratio: { name: 'a ratio', units: '%' },
-  energy: { name: 'an energy', units: 'J' },
+  current: { name: 'a current', units: 'in A' },
+  voltage: { name: 'a voltage', units: 'in V' },
+  power: { name: 'a power', units: 'in W' },
+  'heat per metre': { name: 'heat for each length', units: 'in W/m or W/ft' },
+  resistance: { name: 'a resistance', units: 'in Ω' },
+  'resistance per metre': { name: 'a resistance for each length', units: 'in mΩ/m or mΩ/ft' },
+  resistivity: { name: 'a resistivity', units: 'in nΩ·m' },
+  temperature: { name: 'a temperature', units: 'in °C or °F' },
+  'temperature rise': { name: 'a temperature rise', units: 'in K' },
+  time: { name: 'a time', units: 'in s or min' },
+  length: { name: 'a length', units: 'in m or ft' },
+  area: { name: 'an area', units: 'in mm²' },
+  gauge: { name: 'a gauge', units: 'in AWG' },
+  ratio: { name: 'a ratio', units: 'as a plain number or in %' },
+  energy: { name: 'an energy', units: 'in J' },
 };
 
 const exact = new Map<string, Unit>();
@@ -99,27 +99,41 @@ scaled('W', 'heat per metre', ['w'], watts, eachMetre);
 scaled('Ω', 'resistance', ['ω', 'R', 'Ohm', 'Ohms', ...ohms], ohms);
 scaled('Ω', 'resistance per metre', ['ω', ...ohms], ohms, eachMetre);
 scaled('J', 'energy', ['j'], ['joule', 'joules']);
-const ohmSpellings = (head: string, tails: readonly string[]) =>
-  ['Ω', 'ω', 'ohm', 'ohms'].flatMap((name) => tails.map((tail) => `${head}${name}/${tail}`));
-unit('Ω/km', 'resistance per metre', 1e-3, ohmSpellings('', ['km', 'kilometre', 'kilometer', '1000m']));
-unit('mΩ/km', 'resistance per metre', 1e-6, ohmSpellings('m', ['km']));
-unit('Ω/kft', 'resistance per metre', 1e-3 / foot, ohmSpellings('', ['kft', '1000ft', '1000feet']));
-unit('mΩ/ft', 'resistance per metre', 1e-3 / foot, ohmSpellings('m', ['ft', 'foot']));
-unit('Ω/ft', 'resistance per metre', 1 / foot, ohmSpellings('', ['ft', 'foot']));
-const ohmMetres = (prefix: string) =>
-  ['Ω', 'ω', 'ohm', 'ohms'].flatMap((name) =>
-    ['·m', '*m', 'm', '-m', 'metre', 'meter'].map((tail) => prefix + name + tail),
-  );
-unit('nΩ·m', 'resistivity', 1e-9, ohmMetres('n'));
-unit('μΩ·m', 'resistivity', 1e-6, [...ohmMetres('u'), ...ohmMetres('μ')]);
-unit('Ω·m', 'resistivity', 1, ohmMetres(''));
+const over = (names: readonly string[], tails: readonly string[]) =>
+  names.flatMap((name) => tails.map((tail) => `${name}/${tail}`));
+const feet = ['ft', 'foot', "'"];
+const kilofeet = ['kft', 'Kft', '1000ft', '1000feet', "1000'", 'Mft'];
+const kilometres = ['km', 'kilometre', 'kilometer', '1000m', '1000metres', '1000meters'];
+const wholeOhms = ['Ω', 'ω', ...ohms];
+const milliohms = ['mΩ', 'mω', 'milliohm', 'milliohms', ...ohms.map((name) => `m${name}`)];
+const microhms = ['μΩ', 'μω', 'uΩ', 'uω', 'microohm', 'microohms', ...ohms.flatMap((name) => [`u${name}`, `μ${name}`])];
+unit('Ω/km', 'resistance per metre', 1e-3, over(wholeOhms, kilometres));
+unit('mΩ/km', 'resistance per metre', 1e-6, over(milliohms, kilometres));
+unit('Ω/kft', 'resistance per metre', 1e-3 / foot, over(wholeOhms, kilofeet));
+unit('mΩ/kft', 'resistance per metre', 1e-6 / foot, over(milliohms, kilofeet));
+unit('Ω/ft', 'resistance per metre', 1 / foot, over(wholeOhms, feet));
+unit('mΩ/ft', 'resistance per metre', 1e-3 / foot, over(milliohms, feet));
+unit('μΩ/ft', 'resistance per metre', 1e-6 / foot, over(microhms, feet));
+unit('μΩ/m', 'resistance per metre', 1e-6, over(microhms, ['m', 'metre', 'meter']));
+const metres = ['m', 'metre', 'metres', 'meter', 'meters'];
+const ohmMetres = (...heads: readonly string[]) =>
+  heads.flatMap((head) => metres.flatMap((metre) => ['·', '*', '-', ''].map((sign) => head + sign + metre)));
+unit('nΩ·m', 'resistivity', 1e-9, ohmMetres('nΩ', 'nω', 'nohm', 'nohms', 'nanoohm', 'nanoohms'));
+unit('μΩ·m', 'resistivity', 1e-6, ohmMetres('μΩ', 'μω', 'uΩ', 'uω', 'μohm', 'uohm', 'microohm', 'microohms'));
+unit('Ω·m', 'resistivity', 1, ohmMetres('Ω', 'ω', 'ohm', 'ohms'));
 unit(
   'Ω·mm²/m',
   'resistivity',
   1e-6,
-  ['Ω', 'ω', 'ohm'].flatMap((name) => [`${name}·mm2/m`, `${name}mm2/m`, `${name}*mm2/m`]),
+  ['Ω', 'ω', 'ohm'].flatMap((name) => ['·mm2/m', '*mm2/m', '-mm2/m', 'mm2/m'].map((tail) => name + tail)),
 );
-unit('W/ft', 'heat per metre', 1 / foot, ['w/ft', 'watts/foot', 'watt/foot', 'W/foot']);
+const wholeWatts = ['W', 'w', ...watts];
+const milliwatts = ['mW', 'mw', 'milliwatt', 'milliwatts'];
+unit('W/ft', 'heat per metre', 1 / foot, over(wholeWatts, feet));
+unit('mW/ft', 'heat per metre', 1e-3 / foot, over(milliwatts, feet));
+unit('W/kft', 'heat per metre', 1e-3 / foot, over(wholeWatts, kilofeet));
+unit('W/km', 'heat per metre', 1e-3, over(wholeWatts, kilometres));
+unit('kW/km', 'heat per metre', 1, over(['kW', 'kw', 'KW', 'kilowatt', 'kilowatts'], kilometres));
 
 unit('Wh', 'energy', 3600, ['wh', 'watthours', 'watthour']);
 unit('kWh', 'energy', 3.6e6, ['kwh', 'KWh', 'KWH', 'kilowatthours', 'kilowatthour']);
@@ -157,10 +171,12 @@ const squares = (of: string) => [`${of}2`, `${of}^2`, `sq${of}`, `square${of}`];
 unit('mm²', 'area', 1e-6, [...squares('mm'), 'squaremillimetres', 'squaremillimeters', 'mmsq', 'mmsquared']);
 unit('cm²', 'area', 1e-4, squares('cm'));
 unit('m²', 'area', 1, [...squares('m'), 'squaremetres', 'squaremeters']);
-unit('kcmil', 'area', (Math.PI / 4) * inch * inch * 1e-3, ['mcm', 'MCM']);
+const circularMil = (Math.PI / 4) * (1e-3 * inch) ** 2;
+unit('kcmil', 'area', 1e3 * circularMil, ['mcm', 'MCM', 'kcm', 'kilocircularmils']);
+unit('cmil', 'area', circularMil, ['cmils', 'circularmil', 'circularmils']);
 unit('AWG', 'gauge', 1, ['ga', 'gauge', 'awg']);
 unit('%', 'ratio', 1e-2, ['percent', 'pc', 'pct']);
-unit('', 'ratio', 1, ['times', '×', 'x', 'fold']);
+unit('', 'ratio', 1, ['times', '×', 'x', 'fold', '-fold', 'timesasmuch', 'timestheheat', 'timesmore']);
 
 /** The unit of a spelling, or undefined. Spaces and full stops in it do not matter; case only where two units differ by it. */
 export function unitOf(typed: string): Unit | undefined {

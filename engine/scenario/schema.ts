@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { metals } from '../material/metals.ts';
 import { plastics } from '../material/plastics.ts';
+import type { DeviceFamily } from '../protection/device.ts';
 import { arrangements } from '../surroundings/air-laws.ts';
 import { amount, amountOrRange, byWord, count, record, text, word } from './fields.ts';
 
@@ -182,6 +183,56 @@ const extraLimit = record({
   duration: v.optional(text(60)),
 });
 
+/** Families that a device of a case can be of; `protection/devices.ts` has them. */
+const deviceFamilyIds = [
+  'bs1362',
+  'gG',
+  'B',
+  'C',
+  'D',
+  'bs3036',
+  'iec60127F',
+  'iec60127T',
+  'iec60127F high',
+  'iec60127T high',
+  'ul489',
+  'ul248',
+  'ul248 delay',
+  'ul248 CC',
+  'ul248-14',
+  'ul248-14 delay',
+] as const satisfies readonly DeviceFamily[];
+
+const curvePoint = v.strictTuple(
+  [amount(1e-3, 1e6, 'A'), amount(1e-4, 1e6, 's')],
+  (issue) =>
+    `${typeof issue.input === 'object' ? 'is not such a pair' : `is ${issue.input}`}; it must be a pair [A, s]`,
+);
+
+/** A device by points of its maker's curve. */
+const ownDevice = record({
+  name: v.optional(text(60)),
+  rating_A: amount(1e-3, 1e4, 'A'),
+  /** Current it holds for ever; the rating unless given. */
+  hold_A: v.optional(amount(1e-3, 1e5, 'A')),
+  breaker: v.optional(v.boolean('must be true or false')),
+  /** Slowest times, [A, s], by rising current. */
+  slow: v.pipe(
+    v.array(curvePoint, 'must be a list of points [A, s]'),
+    v.minLength(1, 'must hold at least one point'),
+    v.maxLength(50, 'holds more than 50 points'),
+  ),
+  /** Fastest times, [A, s], by rising current. */
+  fast: v.optional(
+    v.pipe(v.array(curvePoint, 'must be a list of points [A, s]'), v.maxLength(50, 'holds more than 50 points')),
+  ),
+});
+const tabledDevice = record({ family: word(deviceFamilyIds), rating_A: amount(1e-3, 1e4, 'A') });
+
+const device = v.lazy((input) =>
+  typeof input === 'object' && input !== null && 'slow' in input ? ownDevice : tabledDevice,
+) as v.GenericSchema<v.InferOutput<typeof tabledDevice> | v.InferOutput<typeof ownDevice>>;
+
 /** The schema of one case. A scenario is plain data; every key carries its unit. */
 export const scenarioSchema = record({
   version: v.optional(v.literal(1, 'must be 1, the only version there is')),
@@ -201,6 +252,8 @@ export const scenarioSchema = record({
     v.minLength(1, 'must hold at least one step'),
     v.maxLength(500, 'holds more than 500 steps'),
   ),
+  /** Fuse or breaker in series with the lead. */
+  device: v.optional(device),
   /** How often the list of supply steps is run through; 1 unless given. */
   cycles: v.optional(count(1, 2000)),
   start: v.optional(
@@ -226,6 +279,10 @@ export type CableSpec = Scenario['cable'];
 export type SurroundingsSpec = Scenario['surroundings'];
 /** One step of the supply. */
 export type SupplyStep = Scenario['supply'][number];
+/** The device part of a scenario. */
+export type DeviceSpec = NonNullable<Scenario['device']>;
+/** A device given by its maker's curve. */
+export type OwnDevice = v.InferOutput<typeof ownDevice>;
 /** A metal given by its values. */
 export type MetalValues = v.InferOutput<typeof metalValues>;
 /** An insulation given by its values. */

@@ -76,6 +76,41 @@ const read: Row[] = [
   ['25 per cent', 'ratio', 0.25, 2, '25 %'],
   ['0.25', 'ratio', 0.25, 2, '0.25'],
   ['×1.56', 'ratio', 1.56, 3, '1.56'],
+  ['4', 'ratio', 4, 1, '4'],
+  ['×4', 'ratio', 4, 1, '4'],
+  ['x 4.0', 'ratio', 4, 2, '4.0'],
+  ['4.00 times', 'ratio', 4, 3, '4.00'],
+  ['4-fold', 'ratio', 4, 1, '4'],
+  ['4 times as much', 'ratio', 4, 1, '4'],
+  ['2,56x', 'ratio', 2.56, 3, '2.56'],
+  ['734 mΩ', 'resistance', 0.734, 3, '734 mΩ'],
+  ['734 mohms', 'resistance', 0.734, 3, '734 mΩ'],
+  ['734 milliohm', 'resistance', 0.734, 3, '734 mΩ'],
+  ['0,734 Ohm', 'resistance', 0.734, 3, '0.734 Ω'],
+  ['0.734 \u2126', 'resistance', 0.734, 3, '0.734 Ω'],
+  ['734 000 \u00B5Ω', 'resistance', 0.734, 3, '734 000 μΩ'],
+  ['734000 uohm', 'resistance', 0.734, 3, '734 000 μΩ'],
+  ['0.734 R', 'resistance', 0.734, 3, '0.734 Ω'],
+  ['24.9 nΩ·m', 'resistivity', 24.9e-9, 3, '24.9 nΩ·m'],
+  ['24.9 nohm m', 'resistivity', 24.9e-9, 3, '24.9 nΩ·m'],
+  ['0.0249 Ω·mm²/m', 'resistivity', 24.9e-9, 3, '0.0249 Ω·mm²/m'],
+  ['0.0249 µΩ·m', 'resistivity', 24.9e-9, 3, '0.0249 μΩ·m'],
+  ['13.3 milliohm/m', 'resistance per metre', 0.0133, 3, '13.3 mΩ/m'],
+  ['0.0133 Ω per metre', 'resistance per metre', 0.0133, 3, '0.0133 Ω/m'],
+  ['13 300 µΩ/m', 'resistance per metre', 0.0133, 3, '13 300 μΩ/m'],
+  ['2.525 Ω/1000 ft', 'resistance per metre', 0.0082841207, 4, '2.525 Ω/kft'],
+  ["2.525 ohms per 1000'", 'resistance per metre', 0.0082841207, 4, '2.525 Ω/kft'],
+  ['2.58 mohm/ft', 'resistance per metre', 0.0084645669, 3, '2.58 mΩ/ft'],
+  ['2.58 milliohms per foot', 'resistance per metre', 0.0084645669, 3, '2.58 mΩ/ft'],
+  ['10 640 mW/m', 'heat per metre', 10.64, 4, '10 640 mW/m'],
+  ['10.6 kW/km', 'heat per metre', 10.6, 3, '10.6 kW/km'],
+  ['10600 W per km', 'heat per metre', 10.6, 3, '10 600 W/km'],
+  ['324 mW/ft', 'heat per metre', 1.0629921, 3, '324 mW/ft'],
+  ['0.324 watts per foot', 'heat per metre', 1.0629921, 3, '0.324 W/ft'],
+  ['324 W/1000 ft', 'heat per metre', 1.0629921, 3, '324 W/kft'],
+  ['0.015 cm²', 'area', 1.5e-6, 2, '0.015 cm²'],
+  ['4.107 kcmil', 'area', 2.0810476e-6, 4, '4.107 kcmil'],
+  ['4107 circular mils', 'area', 2.0810476e-6, 4, '4107 cmil'],
   ['2 kWh', 'energy', 7.2e6, 1, '2 kWh'],
   ['54.0 kJ', 'energy', 54e3, 3, '54.0 kJ'],
 ];
@@ -104,7 +139,16 @@ it.each([
   ['12', 'gauge', 'unit missing', '12 of what?', 'in AWG.'],
   ['62 degrees', 'temperature', 'unit missing', '62 of what?', 'Degrees on which scale: °C or °F?'],
   ['35 K', 'temperature', 'wrong kind', 'read as 35\u00A0K', 'K is for a temperature rise.'],
-  ['62 °C', 'temperature rise', 'wrong kind', 'read as 62\u00A0°C', 'asks for a temperature rise, in K.'],
+  ['62 W', 'temperature rise', 'wrong kind', 'read as 62\u00A0W', 'asks for a temperature rise, in K.'],
+  ['40 degrees', 'temperature rise', 'unit missing', '40 of what?', 'Degrees on which scale'],
+  ['10.6 W', 'heat per metre', 'wrong kind', 'read as 10.6\u00A0W', 'in W/m or W/ft.'],
+  ['0.8 Ω', 'resistance per metre', 'wrong kind', 'read as 0.8\u00A0Ω', 'in mΩ/m or mΩ/ft.'],
+  ['13.3 mΩ/m', 'resistance', 'wrong kind', 'read as 13.3\u00A0mΩ/m', 'asks for a resistance, in Ω.'],
+  ['17.2 nΩ', 'resistivity', 'wrong kind', 'read as 17.2\u00A0nΩ', 'in nΩ·m.'],
+  ['1.5 mm', 'area', 'wrong kind', 'read as 1.5\u00A0mm', 'asks for an area, in mm².'],
+  ['4 A', 'ratio', 'wrong kind', 'read as 4\u00A0A', 'asks for a ratio, as a plain number or in %.'],
+  ['0.734', 'resistance', 'unit missing', '0.734 of what?', 'a resistance, in Ω.'],
+  ['1.67', 'heat per metre', 'unit missing', '1.67 of what?', 'in W/m or W/ft.'],
   ['4 m', 'time', 'wrong kind', 'read as 4\u00A0m', 'Minutes are written min.'],
   ['230 V', 'current', 'wrong kind', 'read as 230\u00A0V', 'V is for a voltage.'],
   ['12 AWG', 'area', 'wrong kind', 'read as 12\u00A0AWG', 'AWG is for a gauge.'],
@@ -124,6 +168,18 @@ it.each([
   const reading = readAnswer(text, kind);
   expect(reading).toMatchObject({ status, readAs });
   expect('says' in reading && reading.says).toContain(says);
+});
+
+it.each([
+  ['40 °C', 40, '40\u00A0°C'],
+  ['72 °F', 40, '72\u00A0°F'],
+  ['72 degF', 40, '72\u00A0°F'],
+  ['−5 deg C', -5, '−5\u00A0°C'],
+] as const)('‘%s’ is a difference of %d K where a rise is asked for', (text, rise, told) => {
+  const reading = readAnswer(text, 'temperature rise');
+  expect(reading).toMatchObject({ status: 'read', told, readAs: `read as a difference of ${told}` });
+  expect(reading.status === 'read' && reading.value).toBeCloseTo(rise, 9);
+  expect(readAnswer('40 K', 'temperature rise')).toMatchObject({ value: 40, readAs: 'read as 40\u00A0K' });
 });
 
 it('an empty field is only empty', () => {
@@ -165,6 +221,9 @@ const kinds: AnswerKind[] = [
   'resistance',
   'temperature',
   'temperature rise',
+  'heat per metre',
+  'resistance per metre',
+  'resistivity',
   'time',
   'length',
   'area',

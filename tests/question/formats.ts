@@ -35,16 +35,78 @@ export function typedInSixFormats(kind: AnswerKind, value: number, figures: numb
       `${as(value / 3600)} h`,
     ];
   }
-  if (kind === 'current') {
-    const I = as(value);
-    return [
-      `${I} A`,
-      `${comma(I)}A`,
-      `${as(value * 1e3)} mA`,
-      `${comma(as(value / 1e3))} kA`,
-      `${I} amps`,
-      `I = ${value.toExponential(figures - 1)} A`,
-    ];
+  if (kind === 'ratio') {
+    const [percent, part] = [as(100 * value), as(value)];
+    const signed = [`${percent} %`, `${comma(percent)} percent`, `about ${percent} per cent`];
+    return value < 1
+      ? [...signed, `${percent}%`, part, comma(part)]
+      : [...signed, part, `${comma(part)} times`, `${part}×`];
   }
-  throw new Error(`no formats for ${kind}`);
+  const ways = waysOf[kind];
+  if (!ways) throw new Error(`no formats for ${kind}`);
+  return ways(value, as);
 }
+
+type Ways = (value: number, as: (number: number) => string) => string[];
+
+const foot = 0.3048;
+const circularMil = (Math.PI / 4) * 0.0254e-3 ** 2;
+
+const waysOf: Partial<Record<AnswerKind, Ways>> = {
+  current: (I, as) => [
+    `${as(I)} A`,
+    `${comma(as(I))}A`,
+    `${as(I * 1e3)} mA`,
+    `${comma(as(I / 1e3))} kA`,
+    `${as(I)} amps`,
+    `I = ${Number(as(I)).toExponential()} A`,
+  ],
+  'temperature rise': (rise, as) => [
+    `${as(rise)} K`,
+    `${as(rise)}K`,
+    `${comma(as(rise))} kelvin`,
+    `Δθ = ${as(rise)} K`,
+    `about ${as(rise)} °C`,
+    `${as(rise * 1.8)}\u202F°F`,
+  ],
+  'heat per metre': (heat, as) => [
+    `${as(heat)} W/m`,
+    `${comma(as(heat))}W/m`,
+    `${as(heat * 1e3)} mW/m`,
+    `${as(heat * foot)} W/ft`,
+    `${comma(as(heat * foot))} watts per foot`,
+    `about ${as(heat)} watts per metre`,
+  ],
+  'resistance per metre': (R, as) => [
+    `${as(R * 1e3)} mΩ/m`,
+    `${comma(as(R * 1e3))} mohm/m`,
+    `${as(R * 1e3)} Ω/km`,
+    `${as(R * foot * 1e3)} mΩ/ft`,
+    `${comma(as(R * foot * 1e3))} mohm per foot`,
+    `${as(R * foot * 1e3)} Ω/kft`,
+  ],
+  resistance: (R, as) => [
+    `${as(R)} Ω`,
+    `${comma(as(R))}Ω`,
+    `${as(R * 1e3)} mΩ`,
+    `${comma(as(R * 1e3))} milliohms`,
+    `R = ${as(R)} ohm`,
+    `about ${as(R * 1e3)} mohm`,
+  ],
+  resistivity: (rho, as) => [
+    `${as(rho * 1e9)} nΩ·m`,
+    `${comma(as(rho * 1e9))} nΩm`,
+    `${as(rho * 1e9)} nohm m`,
+    `${comma(as(rho * 1e6))} μΩ·m`,
+    `${as(rho * 1e8)} × 10^-8 Ω·m`,
+    `${as(rho * 1e6)} Ω mm²/m`,
+  ],
+  area: (A, as) => [
+    `${as(A * 1e6)} mm²`,
+    `${comma(as(A * 1e6))}mm2`,
+    `${as(A * 1e6)} sq mm`,
+    `${as(A * 1e6)} mm^2`,
+    `A = ${comma(as(A * 1e6))} square mm`,
+    `${as(A / circularMil / 1e3)} kcmil`,
+  ],
+};

@@ -1,33 +1,8 @@
-import type { TypedQuestion } from '#engine/question/types.ts';
-import { plainText } from '#engine/question/words.ts';
 import type { Slip } from './slips.ts';
+import { celsius, fahrenheit, number, numbers, ofC, ofF, type Works } from './stem.ts';
 
 // Right and wrong answers to the numeric questions of unit 2, worked out from the words of the stem alone.
 
-/** A stem as a learner reads it, with plain spaces. */
-export const stemOf = (question: TypedQuestion): string =>
-  question.stem
-    .map(plainText)
-    .join(' ')
-    .replaceAll('\u00A0', ' ')
-    .replace(/(\d) (?=\d{3}\b)/g, '$1');
-
-/** What the stem alone leads to: the right answer, or the estimate that it asks for, and each slip's [SI]. */
-export interface Worked {
-  readonly right: number;
-  readonly slips: readonly Slip[];
-}
-
-const numbers = (text: string, form: RegExp) => [...text.matchAll(form)].map((found) => Number(found[1]));
-const number = (text: string, form: RegExp): number => {
-  const [first] = numbers(text, new RegExp(form, 'g'));
-  if (first === undefined) throw new Error(`no ${form} in: ${text}`);
-  return first;
-};
-const celsius = (text: string) => numbers(text, /(\d+) °C/g);
-const fahrenheit = (text: string) => numbers(text, /(\d+) °F/g);
-const ofC = (C: number) => C + 273.15;
-const ofF = (F: number) => ((F - 32) * 5) / 9 + 273.15;
 const seconds = (text: string) => {
   const [, min, s] = /(?:(\d+) min)? ?(?:(\d+) s)?\./.exec(text) ?? [];
   return 60 * Number(min ?? 0) + Number(s ?? 0);
@@ -42,7 +17,8 @@ function inBoth(id: string, stem: string, work: (T: readonly number[], degree: n
 
 type Temperatures = readonly [number, number, number];
 
-const works: Record<string, (stem: string) => Worked> = {
+/** How each of them is worked out. */
+export const works2: Works = {
   Q20(stem) {
     const [, surface] = celsius(stem) as unknown as Temperatures;
     const heat = number(stem, /sheds ([\d.]+) W/);
@@ -114,13 +90,3 @@ const works: Record<string, (stem: string) => Worked> = {
     return { right: ofC(air + (free - air) * times), slips };
   },
 };
-
-/** The templates that are worked out here. */
-export const workedIds: readonly string[] = Object.keys(works);
-
-/** A question worked out from its words. */
-export function worked(question: TypedQuestion): Worked {
-  const work = works[question.ref.id];
-  if (!work) throw new Error(`no way to work out ${question.ref.id}`);
-  return work(stemOf(question));
-}

@@ -200,6 +200,12 @@ it('turns with the practice: the other cord, °F beside °C', async () => {
   await expect.element(screen.getByText(/1\.5 mm²/).first()).toBeVisible();
 });
 
+it('has the table of its own practice where the page opens in the other one', async () => {
+  practice.value = 'na';
+  const { frame } = await shown();
+  await expect.poll(() => frame.querySelector('table')?.textContent).toContain('Conductor, °F');
+});
+
 it('has a table with the crossing among its rows', async () => {
   const { frame } = await shown();
   expect(frame.querySelector('table')?.textContent).toContain('settles');

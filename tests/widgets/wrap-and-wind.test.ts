@@ -119,6 +119,13 @@ it('puts the time to the rating back after another practice', async () => {
   await expect.poll(() => row('coiled')).toMatch(/past 70\u00A0°C \(158\u00A0°F\) after about/);
 });
 
+it('has the times of its own practice where the page opens in the other one', async () => {
+  practice.value = 'na';
+  const { row, readings } = await shown({ cases: casesAt(5) });
+  await expect.poll(() => row('coiled')).toMatch(/past 70\u00A0°C \(158\u00A0°F\) after about/);
+  expect(readings()[1]).not.toBe('–');
+});
+
 it('changes the lagging, which picks it, and keeps it while another is picked', async () => {
   const { push, radio, row, kept, screen } = await shown();
   const { scenario } = casesAt(13).iec;

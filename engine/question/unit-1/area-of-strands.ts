@@ -14,12 +14,14 @@ interface Case {
 }
 
 const leads = [
-  'a lead without a marking',
-  'the lead of an old stage lamp',
-  'a lead that came with a polytunnel heater',
-  'the tail of a farm pump',
-  'a lead from the bottom of a van',
-  'a lead that the laundry wants to throw away',
+  'A lead without a marking',
+  'The lead of an old stage lamp',
+  'A lead that came with a polytunnel heater',
+  'The tail of a farm pump',
+  'A lead from the bottom of a van',
+  'A lead that the laundry wants to throw away',
+  'A lead from a boatyard',
+  'The lead of a proving cabinet',
 ];
 
 function drawnCase(random: Random): Case | null {
@@ -63,8 +65,8 @@ function built(drawn: Case): BuiltNumber {
   return {
     kind: 'number',
     stem: [
-      words`You look at the cut end of ${drawn.lead}, unplugged at both ends. One conductor has ${quantity(String(drawn.count))} thin wires.`,
-      words`With a micrometer you find that each wire is ${d} across. How much metal is there in the section?`,
+      words`${drawn.lead} lies on the bench, unplugged, with one end cut clean. One conductor has ${quantity(String(drawn.count))} thin wires.`,
+      words`With a micrometer you find that each wire is ${d} across. What is the area of metal in that conductor?`,
     ],
     ask: 'An area with its unit. Three figures are enough.',
     scenarios: [],
@@ -99,8 +101,8 @@ export const areaOfStrandsSpec: TemplateSpec<Case> = {
   misconceptions: ['M06', 'M07'],
   draw: drawnCase,
   fallbacks: {
-    iec: [{ lead: 'a lead without a marking', count: 30, d_mm: 0.25 }],
-    na: [{ lead: 'a lead without a marking', count: 30, d_mm: 0.25 }],
+    iec: [{ lead: 'A lead without a marking', count: 30, d_mm: 0.25 }],
+    na: [{ lead: 'A lead without a marking', count: 30, d_mm: 0.25 }],
   },
   build: built,
 };

@@ -1,10 +1,11 @@
 import { clad, metals } from '../../material/metals.ts';
-import { amount, plainNumber } from '../figures.ts';
+import { amount, given, plainNumber } from '../figures.ts';
 import { staysApart } from '../guard.ts';
 import type { Random } from '../random.ts';
 import { defineTemplate } from '../template.ts';
 import type { BuiltNumber, NumberAnswer, TemplateSpec, WrongValue } from '../types.ts';
 import { formula, quantity, words } from '../words.ts';
+import { otherMetals } from './metal-leads.ts';
 
 // Q11: resistivity of a clad wire, from the copper's share of its section.
 
@@ -21,14 +22,22 @@ const origins = [
   'A sample on a tutor’s table',
   'A wire from a cabin’s old heater',
   'A wire from a laundry’s lead',
+  'A wire from the lead of a joinery’s sander',
+  'A wire out of a drawer in a village hall',
+  'A wire from the lead of a farm’s heat lamp',
+  'A wire from a theatre’s oldest lead',
+  'A wire from the lead of a bakery’s mixer',
+  'A wire that was left in a polytunnel',
+  'A wire from the bottom of a van',
 ];
 
-const ranges = { aluminium: [15, 25], steel: [15, 40] } as const;
+/** Copper’s share in half per cent of the section, least and most. */
+const ranges = { aluminium: [20, 60], steel: [30, 80] } as const;
 
 function drawnCase(random: Random): Case | null {
   const inner = random.pick(['aluminium', 'aluminium', 'steel'] as const);
   const [least, most] = ranges[inner];
-  const drawn = { inner, share: random.whole(least, most), from: random.pick(origins) };
+  const drawn = { inner, share: random.whole(least, most) / 2, from: random.pick(origins) };
   return staysApart(answerOf(drawn), wrongOf(drawn)) ? drawn : null;
 }
 
@@ -75,24 +84,24 @@ function built(drawn: Case): BuiltNumber {
   return {
     kind: 'number',
     stem: [
-      words`${from} is ${inner} with a skin of copper. The copper takes ${quantity(`${share}\u00A0%`)} of the section, the ${inner} the rest.`,
-      words`Copper has ${quantity(resistivityText(told('copper'), 4))}, ${inner} ${quantity(resistivityText(told(inner), 4))}. What is the resistivity of the whole wire?`,
+      words`${from} is ${inner} with a skin of copper. The copper takes ${quantity(given(share, '%'))} of the section, the ${inner} the rest.`,
+      words`Take copper at ${quantity(resistivityText(told('copper'), 4))} and ${inner} at ${quantity(resistivityText(told(inner), 4))}. What is the resistivity of the whole wire?`,
     ],
     ask: 'A resistivity in nΩ·m. Three figures are enough.',
     scenarios: [],
     hints: [
       words`Skin and inside are two conductors in parallel. Conductivities add.`,
-      words`The conductivity of each part is its share of the section, over its resistivity.`,
-      words`Add the two, then turn the sum over.`,
+      words`The conductivity of each part is its share of the section, divided by its resistivity.`,
+      words`Add the two. One divided by the sum is the resistivity.`,
     ],
     solution: [
-      words`The copper’s part is its share over its resistivity: ${quantity(plainNumber(skin, 3))}.`,
+      words`As a part of one, copper has ${quantity(plainNumber(f, 3))} of the section. Divided by its resistivity that is ${quantity(plainNumber(skin, 3))}.`,
       words`The ${inner} gives ${quantity(plainNumber(core, 3))}. The sum is ${quantity(plainNumber(skin + core, 3))}.`,
       words`${law}`,
-      words`One over that sum is ${quantity(answer.text)}.`,
+      words`One divided by the sum is ${quantity(answer.text)}.`,
     ],
     look: 'Parallel parts: add how well they conduct, not how badly.',
-    cautions: [],
+    cautions: [otherMetals],
     answer,
     wrong: wrongOf(drawn),
   };

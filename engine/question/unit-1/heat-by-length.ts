@@ -1,5 +1,6 @@
 import { cableOf } from '../../cable/cable.ts';
-import { amount, given } from '../figures.ts';
+import { cordRating } from '../../cable/cord-ratings.ts';
+import { amount, given, temperatureText } from '../figures.ts';
 import { staysApart } from '../guard.ts';
 import { markedAs, perLength, toldResistance } from '../per-length.ts';
 import type { Random } from '../random.ts';
@@ -25,10 +26,19 @@ const loads = [
   'A press in a laundry',
   'A heater in a cabin',
   'A planer in a joinery',
+  'A lamp bar in a theatre workshop',
+  'An oven in a village hall',
+  'A fan heater in a polytunnel',
+  'A hoist on a slipway',
 ];
 
+const [leastAsked_A, mostAsked_A] = [3, 16];
+
 function drawnCase(random: Random, practice: Practice): Case | null {
-  const drawn = { load: random.pick(loads), size: random.pick(sizesOf(practice)), I_A: random.whole(3, 16) };
+  const size = random.pick(sizesOf(practice));
+  const most_A = Math.min(mostAsked_A, cordRating(cableOf(leadOf(size, 'copper', practice)))?.I ?? 0);
+  const least_A = most_A > 10 ? 5 : leastAsked_A; // thick leads with few amps make next to nothing
+  const drawn = { load: random.pick(loads), size, I_A: random.whole(2 * least_A, 2 * most_A) / 2 };
   return staysApart(answerOf(drawn, practice), wrongOf(drawn, practice)) ? drawn : null;
 }
 
@@ -60,20 +70,19 @@ function wrongOf(drawn: Case, practice: Practice): WrongValue[] {
   ];
 }
 
-const law = formula("W' = 2 I^2 R'", 'W dash is two times I squared times R dash.');
+const law = formula("W' = 2 I^2 R'", 'W prime is two times I squared times R prime.');
 
 function built(drawn: Case, practice: Practice): BuiltNumber {
   const answer = answerOf(drawn, practice);
   const { text } = resistanceOf(drawn, practice);
-  const { unit } = perLength[practice];
-  const each = unit === 'm' ? 'metre' : 'foot';
+  const { length, heat, name: each } = perLength[practice];
   const I = quantity(given(drawn.I_A, 'A'));
-  const square = quantity(given(drawn.I_A ** 2, 'A²'));
+  const square = quantity(amount(drawn.I_A ** 2, 3, 'A²'));
   return {
     kind: 'number',
     stem: [
       words`${drawn.load} draws ${I} through a lead of ${quantity(markedAs(drawn.size, practice))} copper.`,
-      words`At 20\u00A0°C each of its conductors has ${quantity(text)}. How much heat is made in each ${each} of the lead, go and return together?`,
+      words`Take the metal at ${quantity(temperatureText(20, practice))}. Each conductor then has ${quantity(text)}. How much heat does each ${each} of the lead make, out and back together?`,
     ],
     ask: `Watts for each ${each}, with the unit. Three figures are enough.`,
     scenarios: [
@@ -89,13 +98,13 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
       },
     ],
     hints: [
-      words`Heat goes with amps squared. Square the current first.`,
-      words`Multiply by the ohms of one ${each} of one conductor. Mind the milli.`,
+      words`Heat goes with amps times amps. Square the current first.`,
+      words`Multiply by the ohms of one ${each} of one conductor. A milliohm is a thousandth of an ohm.`,
       words`The current goes out and comes back. Two conductors make that heat.`,
     ],
     solution: [
       words`The current squared is ${square}.`,
-      words`Times the resistance of ${quantity(text)} that is the heat of one conductor: ${quantity(amount((answer.value * perLength[practice].length) / 2, 3, perLength[practice].heat))}.`,
+      words`Times the resistance of ${quantity(text)} that is the heat of one conductor: ${quantity(amount((answer.value * length) / 2, 3, heat))}.`,
       words`${law}`,
       words`Out and back there are two, so each ${each} makes ${quantity(answer.text)}.`,
     ],
@@ -125,5 +134,5 @@ export const heatByLengthSpec: TemplateSpec<Case> = {
   build: built,
 };
 
-/** Q01: heat made in each metre or foot of a lead, go and return together. */
+/** Q01: heat made in each metre or foot of a lead, out and back together. */
 export const heatByLength = defineTemplate(heatByLengthSpec);

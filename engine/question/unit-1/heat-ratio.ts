@@ -1,8 +1,9 @@
 import { given, plainNumber } from '../figures.ts';
 import { staysApart } from '../guard.ts';
+import { perLength } from '../per-length.ts';
 import type { Random } from '../random.ts';
 import { defineTemplate } from '../template.ts';
-import type { BuiltNumber, NumberAnswer, TemplateSpec, WrongValue } from '../types.ts';
+import type { BuiltNumber, NumberAnswer, Practice, TemplateSpec, WrongValue } from '../types.ts';
 import { formula, quantity, words } from '../words.ts';
 
 // Q02: how many times the heat, from how many times the amps.
@@ -13,17 +14,25 @@ interface Case {
   readonly I2_A: number;
 }
 
-const changes = [
-  'On a market stall a second urn is plugged into the same lead',
+const turnedUp = [
   'In a laundry a bigger iron takes the place of the old one',
   'In a village hall a heater is turned up',
+  'In a bakery the proving cabinet switches in its second element',
+  'In a theatre workshop a heat gun goes from low to high',
+  'On a farm a pump has to lift higher than before',
+];
+const joined = [
+  'On a market stall a second urn is plugged into the same lead',
   'In a boatyard two chargers now share one lead',
   'In a joinery the extractor is joined by a planer',
-  'In a bakery the proving cabinet gets a second element',
 ];
+const changes = [...turnedUp, ...joined];
+
+const sharedLead =
+  'Two loads on one lead add their amps. Too hot, insulation softens and fails. Never load a lead above its marking.';
 
 function drawnCase(random: Random): Case | null {
-  const drawn = { change: random.pick(changes), I1_A: random.whole(3, 12), I2_A: random.whole(5, 20) };
+  const drawn = { change: random.pick(changes), I1_A: random.whole(6, 24) / 2, I2_A: random.whole(10, 32) / 2 };
   const ratio = drawn.I2_A / drawn.I1_A;
   if (ratio < 1.2 || ratio > 3) return null;
   return staysApart(answerOf(drawn), wrongOf(drawn)) ? drawn : null;
@@ -49,7 +58,7 @@ const law = formula(
   'W two over W one is I two over I one, squared.',
 );
 
-function built(drawn: Case): BuiltNumber {
+function built(drawn: Case, practice: Practice): BuiltNumber {
   const answer = answerOf(drawn);
   const [from, to] = [quantity(given(drawn.I1_A, 'A')), quantity(given(drawn.I2_A, 'A'))];
   const times = quantity(plainNumber(drawn.I2_A / drawn.I1_A, 3));
@@ -57,7 +66,7 @@ function built(drawn: Case): BuiltNumber {
     kind: 'number',
     stem: [
       words`${drawn.change}. The current in the lead goes from ${from} to ${to}.`,
-      words`Take the resistance as unchanged. How many times as much heat does each metre make now?`,
+      words`Take the resistance as unchanged. How many times as much heat does each ${perLength[practice].name} make now?`,
     ],
     ask: 'A number of times. It needs no unit; three figures are enough.',
     scenarios: [],
@@ -72,7 +81,7 @@ function built(drawn: Case): BuiltNumber {
       words`That number squared is the answer: ${quantity(answer.text)} the heat.`,
     ],
     look: 'In the ledger of the lesson, double the amps and read the heat made.',
-    cautions: [],
+    cautions: joined.includes(drawn.change) ? [sharedLead] : [],
     answer,
     wrong: wrongOf(drawn),
   };

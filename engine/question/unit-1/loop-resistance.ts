@@ -1,11 +1,12 @@
 import { cableOf } from '../../cable/cable.ts';
-import { amount, given } from '../figures.ts';
+import { amount, given, temperatureText } from '../figures.ts';
 import { staysApart } from '../guard.ts';
 import { markedAs, perLength, toldLength, toldResistance } from '../per-length.ts';
 import type { Random } from '../random.ts';
 import { defineTemplate } from '../template.ts';
 import type { BuiltNumber, NumberAnswer, Practice, TemplateSpec, WrongValue } from '../types.ts';
 import { formula, quantity, words } from '../words.ts';
+import { bridgeCaution, currentPair } from './dead-lead.ts';
 import { leadOf, sizesOf } from './metal-leads.ts';
 
 // Q06: resistance of the whole loop, from the length of the run and a size.
@@ -27,7 +28,7 @@ const runs = [
 ];
 
 function drawnCase(random: Random, practice: Practice): Case | null {
-  const count = practice === 'iec' ? random.whole(6, 60) : 5 * random.whole(4, 40);
+  const count = practice === 'iec' ? random.whole(6, 60) : random.whole(20, 200);
   const drawn = { run: random.pick(runs), size: random.pick(sizesOf(practice)), count };
   return staysApart(answerOf(drawn, practice), wrongOf(drawn, practice)) ? drawn : null;
 }
@@ -60,17 +61,17 @@ function wrongOf(drawn: Case, practice: Practice): WrongValue[] {
   ];
 }
 
-const law = formula("R = 2 L R'", 'R is two times L times R dash.');
+const law = formula("R = 2 L R'", 'R is two times L times R prime.');
 
 function built(drawn: Case, practice: Practice): BuiltNumber {
   const answer = answerOf(drawn, practice);
   const { resistance, length, L, R } = partsOf(drawn, practice);
-  const each = perLength[practice].unit === 'm' ? 'metre' : 'foot';
+  const { name: each, unit } = perLength[practice];
   return {
     kind: 'number',
     stem: [
-      words`A lead of ${quantity(markedAs(drawn.size, practice))} copper runs ${drawn.run}. It is ${quantity(length)} long.`,
-      words`Each ${each} of one conductor has ${quantity(resistance)} at 20\u00A0°C, so the count is in thousandths of an ohm. What does a meter read round the whole loop, the far end bridged?`,
+      words`A lead of ${quantity(markedAs(drawn.size, practice))} copper runs ${drawn.run}. It is ${quantity(length)} long. At ${quantity(temperatureText(20, practice))} each conductor has ${quantity(resistance)}.`,
+      words`You unplug it at both ends and bridge ${currentPair[practice]} at the far end. What resistance does a good meter read at the near end?`,
     ],
     ask: 'A resistance with its unit. Three figures are enough.',
     scenarios: [
@@ -87,18 +88,18 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
       },
     ],
     hints: [
-      words`First find the conductor there is: out and back.`,
+      words`First find how much conductor the test current runs through.`,
       words`Multiply its length by the resistance of each ${each}.`,
       words`A thousand milliohms are one ohm.`,
     ],
     solution: [
-      words`Out and back there are ${quantity(given(2 * drawn.count, perLength[practice].unit))} of conductor.`,
+      words`Out and back there are ${quantity(given(2 * drawn.count, unit))} of conductor.`,
       words`The way out alone has ${quantity(ohms(L * R))}.`,
       words`${law}`,
       words`The whole loop has twice that: ${quantity(answer.text)}.`,
     ],
     look: 'Follow the current once round with a finger. How long is its way?',
-    cautions: [],
+    cautions: [bridgeCaution],
     answer,
     wrong: wrongOf(drawn, practice),
   };

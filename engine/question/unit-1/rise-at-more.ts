@@ -2,6 +2,7 @@ import type { CastKey } from '../../examples/cast.ts';
 import { buildCase } from '../../heating/thermal-case.ts';
 import { celsius } from '../../quantity.ts';
 import { cordOf, cordsOf, overloadCaution, ratingNote } from '../cords.ts';
+import { wholeF } from '../degrees.ts';
 import { heldCurrent, settlesAt } from '../experiment.ts';
 import { given, plainNumber, riseText, temperatureText } from '../figures.ts';
 import { isWithin, staysApart } from '../guard.ts';
@@ -36,6 +37,10 @@ const places = [
   'in a bakery store',
 ];
 
+/** The greatest rise asked about: an overload still, but none that melts plastic [K]. */
+const hottest = 60;
+const most_A = 30;
+
 function riseOf({ cord, ambient_degC }: Case, I_A: number): number | null {
   const T = settlesAt(buildCase(heldCurrent(cordOf(cord), ambient_degC, I_A, 3600)));
   return T === null ? null : celsius(T) - ambient_degC;
@@ -56,13 +61,16 @@ function drawnCase(random: Random, practice: Practice): Case | null {
     I1_A,
     I2_A: Math.round((I1_A * random.whole(14, 20)) / 10),
   };
+  if (drawn.I2_A > most_A) return null;
   const facts = factsOf(drawn);
-  if (!facts || facts.first < 9 || facts.second > 85) return null;
+  if (!facts || facts.first < 9 || facts.second > hottest) return null;
   const answer = answerOf(facts);
-  const estimate = facts.first * (drawn.I2_A / drawn.I1_A) ** 2;
-  const fair = isWithin(answer.tolerance, answer.value, estimate, 0.9);
-  return fair && staysApart(answer, wrongOf(drawn, facts)) ? drawn : null;
+  const fair = isWithin(answer.tolerance, answer.value, estimateOf(drawn, facts), 0.9);
+  return fair && staysApart(answer, wrongOf(drawn, facts, practice)) ? drawn : null;
 }
+
+/** The rise as the heat would have it [K]. */
+const estimateOf = ({ I1_A, I2_A }: Case, { first }: Facts) => first * (I2_A / I1_A) ** 2;
 
 function answerOf({ second }: Facts): NumberAnswer {
   return {
@@ -75,21 +83,23 @@ function answerOf({ second }: Facts): NumberAnswer {
   };
 }
 
-function wrongOf({ ambient_degC, I1_A, I2_A }: Case, { first, second }: Facts): WrongValue[] {
+function wrongOf(drawn: Case, facts: Facts, practice: Practice): WrongValue[] {
+  const end_degC = drawn.ambient_degC + estimateOf(drawn, facts);
+  const temperature = {
+    id: 'M17',
+    trueOf: 'is the temperature it comes to, not the rise.',
+    whyNot: 'The rise is counted from ambient. Take ambient off again.',
+    ask: 'How far above the air around it is the conductor?',
+  } as const;
   return [
     {
       id: 'M03',
-      value: (first * I2_A) / I1_A,
+      value: (facts.first * drawn.I2_A) / drawn.I1_A,
       trueOf: 'is what it would be if the rise went with the amps themselves.',
       ask: 'How many times the heat does each metre make now?',
     },
-    {
-      id: 'M17',
-      value: ambient_degC + second,
-      trueOf: 'is the temperature it comes to, not the rise.',
-      whyNot: 'The rise is counted from ambient. Take ambient off again.',
-      ask: 'How far above the air around it is the conductor?',
-    },
+    { ...temperature, value: end_degC },
+    ...(practice === 'na' ? [{ ...temperature, value: (wholeF(end_degC) * 5) / 9, onlyIn: '°F' }] : []),
   ];
 }
 
@@ -108,7 +118,7 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
   return {
     kind: 'number',
     stem: [
-      words`It is ${quantity(temperatureText(drawn.ambient_degC, practice))} ${drawn.place}. There ${cord.words} carries ${from}, and its conductor settles ${first} above the air.`,
+      words`It is ${quantity(temperatureText(drawn.ambient_degC, practice))} ${drawn.place}. There ${cord.words} hangs in still air and carries ${from}. Its conductor settles ${first} above the air.`,
       words`Now it carries ${to}. About how far above the air does the conductor settle?`,
     ],
     ask: 'A rise in K. Two figures are enough.',
@@ -124,14 +134,14 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
     solution: [
       words`The amps grow ${quantity(plainNumber(ratio, 3))} times, so the heat grows ${quantity(plainNumber(ratio * ratio, 3))} times.`,
       words`${law}`,
-      words`That gives ${quantity(riseText(facts.first * ratio * ratio))} as an estimate.`,
+      words`That gives ${quantity(riseText(estimateOf(drawn, facts)))} as an estimate.`,
       words`The engine also counts that a hotter surface sheds more, and that hot copper makes more. It gives ${quantity(answer.text)}.`,
       words`${ratingNote(cord)}`,
     ],
     look: 'How many times the heat, and how does the rise follow the heat?',
     cautions: overloadCaution(cord, drawn.I2_A),
     answer,
-    wrong: wrongOf(drawn, facts),
+    wrong: wrongOf(drawn, facts, practice),
   };
 }
 

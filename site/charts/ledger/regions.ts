@@ -1,3 +1,4 @@
+import { bisector } from 'd3-array';
 import type { Box } from '../name-curves.ts';
 import { textWidth } from '../text-width.ts';
 
@@ -11,12 +12,15 @@ export interface RegionWords {
 
 type Points = readonly (readonly [number, number])[];
 
+const place = bisector(([px]: readonly [number, number]) => px).left;
 const line = 16; // px
 const air = 7; // px above and below the words
+const crossed = 1000; // px of gap that words may lose to stand clear of a line
 
 /**
  * Where the words stand best between `upper` and `lower`, curves over the same x [px], from `from` to `to`: where the gap is
- * widest for the whole width of the words. Undefined where there is no room.
+ * widest for the whole width of the words, and no upright of `avoid` runs through them if that can be. Undefined where there is
+ * no room.
  */
 export function wordsBetween(
   lines: readonly string[],
@@ -24,16 +28,18 @@ export function wordsBetween(
   lower: Points,
   [from, to]: readonly [number, number],
   [top, bottom]: readonly [number, number],
+  avoid: readonly number[] = [],
 ): RegionWords | undefined {
   const half = Math.max(...lines.map((text) => textWidth(text))) / 2 + 6;
   const tall = lines.length * line + 2 * air;
-  let best: { x: number; high: number; low: number } | undefined;
-  for (let x = from + half; x <= to - half; x += 4) {
+  let best: { x: number; high: number; low: number; worth: number } | undefined;
+  for (let x = from + half; x <= to - half; x += 6) {
     const across = [x - half, x, x + half];
     const high = Math.max(top, ...across.map((at) => heightAt(upper, at)));
     const low = Math.min(bottom, ...across.map((at) => heightAt(lower, at)));
     if (low - high < tall) continue;
-    if (!best || low - high > best.low - best.high) best = { x, high, low };
+    const worth = low - high - (avoid.some((at) => Math.abs(at - x) < half) ? crossed : 0);
+    if (!best || worth > best.worth) best = { x, high, low, worth };
   }
   if (!best) return undefined;
   const y = (best.high + best.low) / 2 - ((lines.length - 1) * line) / 2 + 4.5;
@@ -48,8 +54,8 @@ export function wordsBetween(
 
 /** Height [px] of a curve at `x`, straight between its points, held at the ends. */
 export function heightAt(points: Points, x: number): number {
-  const after = points.findIndex(([px]) => px >= x);
-  if (after < 0) return points.at(-1)?.[1] ?? 0;
+  const after = place(points, x);
+  if (after >= points.length) return points.at(-1)?.[1] ?? 0;
   const [x1, y1] = points[after] ?? [0, 0];
   const [x0, y0] = points[after - 1] ?? [x1, y1];
   return x1 > x0 ? y0 + ((y1 - y0) * (x - x0)) / (x1 - x0) : y1;

@@ -134,6 +134,9 @@ const ageingNumber = v.strictObject({
   at: amount(-60, celsius(ageingMeasuredTo), '°C'),
 });
 
+/** A temperature counted from absolute zero; `at` in °C. */
+const absoluteNumber = v.strictObject({ of: v.literal('absolute'), at: amount(-273, 3000, '°C') });
+
 /** Ambient, grouping and thermal insulation, as many as are given: their product, or what they leave of a table's current. */
 const factorNumber = v.pipe(
   v.strictObject({
@@ -163,6 +166,7 @@ export type NumProps =
   | v.InferOutput<typeof limitNumber>
   | v.InferOutput<typeof metalNumber>
   | v.InferOutput<typeof ageingNumber>
+  | v.InferOutput<typeof absoluteNumber>
   | v.InferOutput<typeof factorNumber>
   | v.InferOutput<typeof gaugeNumber>;
 
@@ -177,6 +181,7 @@ function schemaOf(props: Record<string, unknown>): v.GenericSchema<NumProps> {
   const among = (list: readonly string[]) => list.includes(String(props.of));
   if ('value' in props) return givenNumber;
   if (props.of === 'limit') return limitNumber;
+  if (props.of === 'absolute') return absoluteNumber;
   if (among(metalNumbers)) return metalNumber;
   if (among(ageingNumbers)) return ageingNumber;
   if (among(factorNumbers)) return factorNumber;

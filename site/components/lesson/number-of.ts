@@ -1,4 +1,4 @@
-import { awgArea, awgDiameter, celsius, metals, plastics, ratingInPlace, touchLimit } from '#engine';
+import { awgArea, awgDiameter, celsius, kelvin, metals, plastics, ratingInPlace, touchLimit } from '#engine';
 import {
   fixed,
   type Practice,
@@ -30,6 +30,7 @@ import {
 export function numberOf(spec: NumProps, practice: Practice = 'iec'): string {
   if ('value' in spec) return givenNumber(spec.value, spec.unit, practice);
   if (spec.of === 'limit') return limitWords(spec, practice);
+  if (spec.of === 'absolute') return quantity(kelvin(spec.at), 'K', 2);
   if (isAgeing(spec)) return ageingWords(spec);
   if (isFactor(spec)) return factorWords(spec, practice);
   if ('gauge' in spec)

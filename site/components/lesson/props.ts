@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { type CastKey, cast, type SourceId, sources } from '#engine';
+import { type CastKey, cast, type PlasticId, plastics, type SourceId, sources } from '#engine';
 import { askProps } from './ask-props.ts';
 import { type ByPractice, isEach } from './by-practice.ts';
 import { heatLedgerProps, wrapAndWindProps } from './heat-props.ts';
@@ -101,6 +101,26 @@ export const lessonProps = {
   HeatLedger: heatLedgerProps,
   /** One lead in several surroundings, side by side. */
   WrapAndWind: wrapAndWindProps,
+  /** A cord cut across, from conductor to air. */
+  CoreSection: v.strictObject({
+    id: named,
+    number: v.pipe(v.string(), v.regex(/^\d\.\d\.\d$/, 'is written like 2.2.1')),
+    title: words('title'),
+    cast: pair,
+    ...load,
+    at: v.optional(seconds),
+    controls: v.optional(v.array(oneOf(['current', 'ambient', 'time', 'insulation']))),
+  }),
+  /** What an insulation stands: its limits, a temperature that is held in °C, and for how long in seconds. */
+  LimitStrip: v.strictObject({
+    id: named,
+    number: v.pipe(v.string(), v.regex(/^\d\.\d\.\d$/, 'is written like 2.2.1')),
+    title: words('title'),
+    insulation: v.optional(oneOf(Object.keys(plastics) as PlasticId[])),
+    held: v.optional(amount(20, 400, '°C')),
+    time: v.optional(amount(1, 3.2e7, 's')),
+    controls: v.optional(v.array(oneOf(['insulation', 'temperature', 'time']))),
+  }),
   /** A place for the learner's own words. */
   OwnWords: v.strictObject({ id: named, question: words('question') }),
   /** A formula and how it is spoken. */

@@ -1,4 +1,4 @@
-import { celsius, type HeatLedger, kelvin, ledgerAt, ledgerCurves, ratingOf } from '#engine';
+import { celsius, type HeatLedger, kelvin, ledgerAt, ledgerCurves, madeCurve, ratingOf } from '#engine';
 import { heatEnd, type LedgerAxes, temperatureEnds } from '../../charts/ledger/axes.ts';
 import type { LedgerLines, OtherCurrent, Point, Watts } from '../../charts/ledger/types.ts';
 import type { TableTwin } from '../../charts/sheet.ts';
@@ -45,11 +45,10 @@ export function ledgerView(ledger: HeatLedger, beside: readonly NamedLedger[]): 
   });
   const from = Math.max(low, ambient);
   const curves = ledgerCurves(ledger, kelvin(from), kelvin(high));
-  const madeOf = (other: HeatLedger) => ledgerCurves(other, kelvin(from), kelvin(high)).made;
   const others = beside.map(({ id, name, ledger: other }) => ({
     id,
     name,
-    made: madeOf(other),
+    made: madeCurve(other, curves.T),
     crossing: settling(other),
   }));
   const madeAtEnd = Math.max(...[curves.made, ...others.map(({ made }) => made)].map((made) => made.at(-1) ?? 0));

@@ -12,6 +12,9 @@ export const placeNames: Readonly<Record<PlaceKind, string>> = {
   coiled: 'on a reel',
 };
 
+/** Times at which conductors pass their rating [s]; null where one does not. */
+export type PlaceTimes = ReadonlyMap<PlaceKind, number | null>;
+
 /** What of its surroundings can be told in figures. `layers` on the reel. */
 export function placeDetail(
   { scenario: { surroundings: spec } }: PlaceCase,
@@ -68,7 +71,7 @@ const listed = (list: readonly string[]): string =>
 /** The places from coolest to hottest, those without a credible end, and that a reel is an estimate. */
 export function placesSentence(
   places: readonly PlaceCase[],
-  times: ReadonlyMap<PlaceKind, number | null> | undefined,
+  times: PlaceTimes | undefined,
   practice: Practice,
 ): string {
   const at = (one: PlaceCase): number => one.settled?.conductor ?? Number.POSITIVE_INFINITY;

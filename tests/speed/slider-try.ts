@@ -1,2 +1,0 @@
-import { slider } from './slider.ts';
-await slider();
