@@ -118,8 +118,21 @@ function assemble(
   };
 }
 
-/** Puts a scenario's cable together; throws `ScenarioFault` where its parts do not fit each other. */
+const known = new WeakMap<CableSpec, Cable>();
+
+/**
+ * Puts a scenario's cable together; throws `ScenarioFault` where its parts do not fit each other. A scenario is plain data that
+ * nobody changes in place, so the same record gives the same cable.
+ */
 export function cableOf(spec: CableSpec): Cable {
+  const before = known.get(spec);
+  if (before) return before;
+  const cable = putTogether(spec);
+  known.set(spec, cable);
+  return cable;
+}
+
+function putTogether(spec: CableSpec): Cable {
   if ('table' in spec) {
     const row = rowOf(spec);
     const size = row.gauge ? { size_AWG: row.size } : { size_mm2: row.size };

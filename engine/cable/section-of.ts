@@ -20,6 +20,20 @@ const sheathLayer = ({ sheath, outerRadius }: Cable): Layer[] =>
 
 const layersOf = (cable: Cable, outside: Outside): Layer[] => [...sheathLayer(cable), ...outside.rings];
 
+/** What was last computed for a cable, and for which surroundings: a drag of the current asks for the same again and again. */
+type Last<T> = WeakMap<Cable, { readonly key: string; readonly value: T }>;
+const levels: Last<ShapeLevels> = new WeakMap();
+const fields: Last<SectionField | null> = new WeakMap();
+
+function lastOf<T>(last: Last<T>, cable: Cable, outside: Outside, h: number, compute: () => T): T {
+  const key = [h, ...outside.rings.flatMap(({ k, r1 }) => [k, r1])].join();
+  const before = last.get(cable);
+  if (before?.key === key) return before.value;
+  const value = compute();
+  last.set(cable, { key, value });
+  return value;
+}
+
 /**
  * G of a cable's hottest loaded core. One centred core: ln(R/rc). Round: finite conductors and a real surface. Flat with both
  * of two cores loaded: the image formula with R = P/2π. Any other flat: a numerical solution of its section, since the image
@@ -27,6 +41,10 @@ const layersOf = (cable: Cable, outside: Outside): Layer[] => [...sheathLayer(ca
  * @param h heat transfer coefficient of the outermost surface [W/(m²·K)]
  */
 export function shapeLevels(cable: Cable, outside: Outside, h: number): ShapeLevels {
+  return lastOf(levels, cable, outside, h, () => levelsOf(cable, outside, h));
+}
+
+function levelsOf(cable: Cable, outside: Outside, h: number): ShapeLevels {
   const { cores, loaded, conductor, bodyRadius: R, insulation } = cable;
   if (!insulation) return none;
   if (cores === 1) {
@@ -74,6 +92,10 @@ function flatField(cable: Cable, h: number): SectionField {
 
 /** The true two-dimensional field of a cable's section; null for a bare conductor. */
 export function sectionField(cable: Cable, outside: Outside, h: number): SectionField | null {
+  return lastOf(fields, cable, outside, h, () => fieldOf(cable, outside, h));
+}
+
+function fieldOf(cable: Cable, outside: Outside, h: number): SectionField | null {
   if (!cable.insulation) return null;
   if (cable.layout === 'flat') return flatField(cable, h);
   const { x, y, bodyRadius: R, loaded, conductor, insulation, outerRadius } = cable;
