@@ -128,6 +128,7 @@ export { clad, type Metal, type MetalId, metals, tin } from './material/metals.t
 export { type Ageing, type Plastic, type PlasticId, plastics } from './material/plastics.ts';
 export type { Confidence, Property } from './material/property.ts';
 export { resistanceRatio, resistivity } from './material/resistivity.ts';
+export { type SlowHarm, slowHarms } from './material/slow-harm.ts';
 export {
   emptyNotebook,
   type KnownEntry,
@@ -143,10 +144,127 @@ export {
 export { doneIn, entryOf, withEntry, withoutEntry, withPlace } from './notebook/edit.ts';
 export { fromOldKeys, oldKeys, present } from './notebook/migrate.ts';
 export { type ReadNotebook, readNotebook } from './notebook/schema.ts';
+export { type AdiabaticK, adiabaticConstant, kOf, metalConstant, zeroResistance } from './protection/adiabatic-k.ts';
 export { ambientCorrection, ambientFactor } from './protection/ambient-factor.ts';
+export {
+  type AmpacityColumn,
+  type AmpacityMetal,
+  ampacity,
+  ampacityMetal,
+  ampacitySizes,
+  smallConductorCap,
+} from './protection/ampacity.ts';
+export { type AmpacityChain, ampacityChain, type BranchCircuit, continuousShare } from './protection/ampacity-chain.ts';
+export { branchCordRule, type CordMake } from './protection/branch-cord-rule.ts';
+export {
+  chooseSize,
+  type DropAsk,
+  type Rejection,
+  type ShortAsk,
+  type SizeAsk,
+  type SizeChoice,
+  type SizeTrial,
+} from './protection/choose-size.ts';
+export type { Cited, CitedValue } from './protection/cited.ts';
+export { actingCurrent, type Clearing, clearsInTime, effectivePath } from './protection/clearing.ts';
+export {
+  type Contact,
+  type ContactHeat,
+  type ContactKind,
+  type ContactsBeside,
+  contactsBeside,
+  type UsualContact,
+  usualContacts,
+} from './protection/contact-watts.ts';
+export { actingShare, type Circuit, coordination, rewirableShare } from './protection/coordination.ts';
+export type { RuledCord } from './protection/cord-rule.ts';
+export { cordRatings } from './protection/cord-table.ts';
+export { disconnectionTime, type Earthing, type TimeLimit } from './protection/disconnection.ts';
+export { type DropTable, printedDrop } from './protection/drop-table.ts';
 export { type Factor, factorProduct, ratingInPlace, tableCurrentNeeded } from './protection/factors.ts';
 export { adjustmentFactor, groupingFactor } from './protection/grouping-factor.ts';
+export type { Guard, Slowest } from './protection/guard.ts';
 export { thermalInsulationFactor } from './protection/insulation-factor.ts';
+export { classThreeEnergy, type MeltingEnergy, meltingEnergy } from './protection/let-through.ts';
+export {
+  coldReadingShare,
+  conventionalRho,
+  faultTemperature,
+  greatestLoop,
+  type LongestRun,
+  type Loop,
+  type LoopPart,
+  type LoopSpec,
+  leastVoltageFactor,
+  longestRun,
+  loopOf,
+  partOf,
+} from './protection/loop.ts';
+export {
+  type HeatLost,
+  heatLost,
+  nonAdiabaticCurrent,
+  nonAdiabaticFactor,
+  usualContact,
+} from './protection/non-adiabatic.ts';
+export { type OtherSense, otherSenses } from './protection/other-senses.ts';
+export { plugFuseRule, plugRow } from './protection/plug-fuse-rule.ts';
+export { instantaneous, regulationCurrent } from './protection/regulation-currents.ts';
+export type { RuleOutcome, RuleStep, RuleVerdict, TestStep, ValueStep } from './protection/rule-steps.ts';
+export {
+  type EnergyPair,
+  gGRatio,
+  type Selectivity,
+  selectiveByCurves,
+  selectiveByEnergy,
+  selectiveGG,
+} from './protection/selectivity.ts';
+export {
+  branchCordSizes,
+  branchSizes,
+  dropFrom,
+  fixedSizes,
+  plugCordSizes,
+  type SizesAndRule,
+} from './protection/size-asks.ts';
+export { nextStandardRating, usualRatings, usualRatingsCited } from './protection/standard-ratings.ts';
+export {
+  flatTwinRatings,
+  type MethodLetter,
+  methodRatings,
+  methodWords,
+  type TableRating,
+} from './protection/table-rating.ts';
+export {
+  type ByTemperature,
+  byTemperature,
+  type RuleBasis,
+  type TwoAnswers,
+  twoAnswers,
+} from './protection/two-answers.ts';
+export {
+  againstGuides,
+  type Drop,
+  type DropBothWays,
+  dropBothWays,
+  dropOf,
+  dropPerAmpereMetre,
+  type GuideTest,
+  longestForDrop,
+} from './protection/volt-drop.ts';
+export {
+  type Adiabatic,
+  adiabaticFrom,
+  adiabaticTo,
+  allowedTime,
+  type EnergyTest,
+  energyTest,
+  leastArea,
+  leastAreaForEnergy,
+  type ShortRange,
+  shortRange,
+  withstand,
+} from './protection/withstand.ts';
 export * from './quantity.ts';
 export { type AnswerKind, type AnswerReading, readAnswer } from './question/answer.ts';
 export { questions11 } from './question/lesson-1-1.ts';

@@ -64,6 +64,15 @@ export interface SizeChoice {
 /** Three figures, as a reader would write them. */
 const figure = (x: number) => `${+x.toPrecision(3)}`;
 
+/** Two numbers with as many figures as tell them apart, three at least. */
+function apart(a: number, b: number): readonly [string, string] {
+  for (let places = 3; places < 7; places++) {
+    const [one, other] = [`${+a.toPrecision(places)}`, `${+b.toPrecision(places)}`];
+    if (one !== other) return [one, other];
+  }
+  return [`${a}`, `${b}`];
+}
+
 function ruleRejections({ outcome, open, statements }: RuleVerdict): Rejection[] {
   if (outcome === 'no rule') return [{ id: 'no rule', text: statements[0]?.text ?? 'No rule covers this size.' }];
   return open.map((step) => ({ id: step.id, text: wordsOf(step) }));
@@ -71,7 +80,8 @@ function ruleRejections({ outcome, open, statements }: RuleVerdict): Rejection[]
 
 function wordsOf({ left, right, unit, holds }: TestStep): string {
   if (holds === null) return `${left.symbol} or ${right.symbol} is not stated anywhere, so the test has no answer.`;
-  return `${left.symbol} is ${figure(left.value)} ${unit}, more than ${right.symbol}, ${figure(right.value)} ${unit}.`;
+  const [more, most] = apart(left.value, right.value);
+  return `${left.symbol} is ${more} ${unit}, more than ${right.symbol}, ${most} ${unit}.`;
 }
 
 function dropTrial(ask: DropAsk, size: TradeSize): SizeTrial['drop'] {
@@ -90,6 +100,11 @@ function shortTrial({ k, stress }: ShortAsk, { area }: TradeSize): NonNullable<S
   return { area: value, holds: sound ? area >= value * (1 - 1e-9) : null, range };
 }
 
+function shortWords(needed: number, area: number): string {
+  const [least, has] = apart(needed * 1e6, area * 1e6);
+  return `A short circuit needs ${least} mm²; this has ${has} mm².`;
+}
+
 function trial({ rule, drop, short }: SizeAsk, size: TradeSize): SizeTrial {
   const verdict = rule(size);
   const volts = drop ? dropTrial(drop, size) : null;
@@ -101,11 +116,7 @@ function trial({ rule, drop, short }: SizeAsk, size: TradeSize): SizeTrial {
       id: 'drop',
       text: `It loses ${figure(volts.U)} V, ${figure(100 * volts.share)} % of ${drop.U0} V; ${figure(100 * drop.share)} % is the most.`,
     });
-  if (stands?.holds === false)
-    rejections.push({
-      id: 'short circuit',
-      text: `A short circuit needs ${figure(stands.area * 1e6)} mm²; this has ${figure(size.area * 1e6)} mm².`,
-    });
+  if (stands?.holds === false) rejections.push({ id: 'short circuit', text: shortWords(stands.area, size.area) });
   return { size, rule: verdict, drop: volts, short: stands, rejections };
 }
 

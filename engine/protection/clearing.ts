@@ -11,14 +11,14 @@ const greatest = 1e6;
 
 /**
  * Least current Ia [A] at which a device surely acts within `t` [s], by its slow edge; null where no current does, as far as
- * the standard says. By halving on a logarithmic scale to a part in 10⁹; `slowest` must not rise with current.
+ * the standard says. By halving on a logarithmic scale to a part in 10¹²; `slowest` must not rise with current.
  */
 export function actingCurrent(slowest: Slowest, t: number): number | null {
   const acts = (I: number) => (slowest(I) ?? Number.POSITIVE_INFINITY) <= t;
   if (!acts(greatest)) return null;
   let [low, high] = [least, greatest];
   if (acts(low)) return low;
-  while (high / low > 1 + 1e-9) {
+  while (high / low > 1 + 1e-12) {
     const middle = Math.sqrt(low * high);
     if (acts(middle)) high = middle;
     else low = middle;

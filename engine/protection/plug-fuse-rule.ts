@@ -77,10 +77,26 @@ const grows: Statement = {
   id: 'load can grow',
   text: 'A lead with outlets carries whatever is plugged in. The fuse need not open below its non-acting current.',
 };
-const ends = (row: PlugRow): Statement[] =>
-  row === thicker
-    ? [{ id: 'beyond the table', text: 'The table stops at 1.5 mm². For thicker cords we keep its last row.' }]
-    : [];
+const beyond: Statement = {
+  id: 'beyond the table',
+  text: 'The table stops at 1.5 mm². For thicker cords we keep its last row.',
+};
+const threeAmp: Statement = {
+  id: 'note',
+  text: 'A 5 A fuse is allowed on 0.5 mm² for some appliances that draw much at the start.',
+};
+const short: Statement = {
+  id: 'note',
+  text: 'A cord of 0.75 mm² no longer than 2 m may be rated 10 A where tested so.',
+};
+
+/** What the table's own notes add to a row. */
+function ends(row: PlugRow): Statement[] {
+  if (row === thicker) return [beyond];
+  if (row.size === 0.5) return [threeAmp];
+  return row.size === 0.75 ? [short] : [];
+}
+
 const byMarking = ({ mostFuse }: PlugRow, { In }: Guard): Statement => ({
   id: 'by marking',
   text:

@@ -1,5 +1,5 @@
 import type { TradeSize } from '../conductor/area-scale.ts';
-import { type AmpacityColumn, ampacityMetal, ampacitySizes } from './ampacity.ts';
+import { ampacityMetal, ampacitySizes } from './ampacity.ts';
 import { ampacityChain, type BranchCircuit } from './ampacity-chain.ts';
 import { branchCordRule, type CordMake } from './branch-cord-rule.ts';
 import type { SizeAsk } from './choose-size.ts';
@@ -20,11 +20,10 @@ export function fixedSizes(ratings: readonly TableRating[], circuit: Omit<Circui
   return { sizes: ratings.map(({ size }) => size), rule: (size) => coordination({ ...circuit, table: tableOf(size) }) };
 }
 
-/** Gauges of a metal that the ampacity table has, by the North American chain of caps. None for a metal without a column. */
+/** Gauges of a metal that the ampacity table has at the terminals' temperature, by the North American chain of caps. None for a metal without a column. */
 export function branchSizes(circuit: Omit<BranchCircuit, 'size'>): SizesAndRule {
   const metal = ampacityMetal(circuit.metal);
-  const column: AmpacityColumn = circuit.insulation_degC;
-  const sizes = metal ? ampacitySizes(metal, column) : [];
+  const sizes = metal ? ampacitySizes(metal, circuit.terminal_degC) : [];
   return { sizes, rule: (size) => ampacityChain({ ...circuit, size }) };
 }
 

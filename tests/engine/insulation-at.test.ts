@@ -26,3 +26,25 @@ it('ages at its own pace at the rating, faster above, and says where the law lea
   expect([at(99)?.beyondData, at(101)?.beyondData]).toEqual([false, true]);
   expect(heldAt(plastics.silicone, kelvin(100), 3600).ageing).toBeNull();
 });
+
+// Babrauskas 2005: PVC char conducts after about 10 h near 160 °C, wires fail after about a month at 110 °C
+it('tells what PVC held hot for long has come to, once it is as hot and as long', () => {
+  const slow = (T_degC: number, hours: number) =>
+    heldAt(plastics.pvc70, kelvin(T_degC), hours * 3600).slow.map(({ reached }) => reached);
+  expect(slow(160, 10)).toEqual([false, true]);
+  expect(slow(160, 9)).toEqual([false, false]);
+  expect(slow(110, 720)).toEqual([true, false]);
+  expect(slow(109, 8760)).toEqual([false, false]);
+  expect(heldAt(plastics.xlpe, kelvin(200), 1e9).slow).toEqual([]);
+});
+
+it('doubles the pace per 10 K by the round rule, near the rating alone', () => {
+  expect(heldAt(plastics.silicone, kelvin(190), 1).roundRate).toBeCloseTo(2, 9);
+  expect(heldAt(plastics.pvc70, kelvin(50), 1).roundRate).toBeCloseTo(0.25, 9);
+  expect(heldAt(plastics.pvc70, kelvin(101), 1).roundRate).toBeNull();
+});
+
+it('leaves ageing behind past the top of softening', () => {
+  const overtaken = (T_degC: number) => heldAt(plastics.pvc70, kelvin(T_degC), 1).ageing?.overtaken;
+  expect([overtaken(120), overtaken(121)]).toEqual([false, true]);
+});

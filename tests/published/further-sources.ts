@@ -7,5 +7,10 @@ export const furtherSources = {
   cladDataSheets: { title: 'Data sheets of copper-clad aluminium wire', kind: 'handbook' },
   icea32382: { title: 'ICEA P-32-382, Short circuit characteristics of insulated cable', kind: 'standard' },
   stauffacher1928: { title: 'Stauffacher, General Electric Review (1928): Onderdonk’s formula', kind: 'paper' },
-  problemCollections: { title: 'Solved problems on winding temperature by resistance', kind: 'handbook' },
+  problemCollections: {
+    title: 'Solved problems on winding temperature, fault loops and least areas',
+    kind: 'handbook',
+  },
+  bookInstallation: { title: 'A textbook of installation work: overcurrent and earth faults', kind: 'handbook' },
+  designGuides: { title: 'Design guides: longest runs by the conventional method', kind: 'handbook' },
 } as const satisfies Record<string, Source>;

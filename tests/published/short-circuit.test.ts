@@ -1,6 +1,6 @@
 // Short circuits as runs. A bare conductor that sheds nothing must reach its final temperature in t = k²S²/I² (IEC 60949 and
 // IEC 60364-5-54, ICEA, Onderdonk, IEEE 80); with insulation it takes longer, and IEC 60949's own correction lies between.
-import { type Metal, metals, type Plastic, plastics, predict } from '#engine';
+import { heatLost, type Metal, metals, plastics, predict } from '#engine';
 import { scenarioOf } from './cases.ts';
 import { checkTable, num, type Row, text } from './table.ts';
 
@@ -34,21 +34,8 @@ function insulated(row: Row): number {
 
 const metalOf = (row: Row): Metal => metals[text(row, 'metal') as keyof typeof metals];
 
-/** √(σi/ρi) of the insulation over σc of the metal, as IEC 60949 puts X and Y together. */
-function effusivity(row: Row): { root: number; capacity: number } {
-  const { heatCapacity, rhoT }: Plastic = plastics[text(row, 'plastic') as keyof typeof plastics];
-  return { root: Math.sqrt(heatCapacity.value / rhoT.value), capacity: metalOf(row).heatCapacity.value };
-}
-
-function X(row: Row): number {
-  const { root, capacity } = effusivity(row);
-  return ((0.7 * 2464) / capacity) * root;
-}
-
-function Y(row: Row): number {
-  const { root, capacity } = effusivity(row);
-  return ((0.7 ** 2 * 1.22) / capacity) * root ** 2;
-}
+/** X and Y of IEC 60949 for the row's metal and insulation. */
+const lost = (row: Row) => heatLost(metalOf(row), plastics[text(row, 'plastic') as keyof typeof plastics]);
 
 /** K² ln 10 with the area in circular mils. */
 function icea(row: Row): number {
@@ -60,7 +47,7 @@ function icea(row: Row): number {
 checkTable('short-circuit.csv', {
   'time to the final temperature, no heat lost': bare,
   'time to the final temperature, insulated': insulated,
-  X,
-  Y,
+  X: (row) => lost(row).X,
+  Y: (row) => lost(row).Y,
   'c in (I/A)² t = c log10(…), A in cmil': icea,
 });

@@ -51,3 +51,30 @@ it('draws without a broken number on a phone', async () => {
   await push('Current', '{End}');
   expect(broken()).toBeUndefined();
 });
+
+it('loads a third conductor, which makes the first two hotter', async () => {
+  const { readings, screen } = await shown({ controls: ['loaded'] });
+  const before = Number.parseInt(readings()[0] ?? '', 10);
+  await screen.getByRole('radio', { name: '3' }).click({ force: true });
+  expect(Number.parseInt(readings()[0] ?? '', 10)).toBeGreaterThan(before + 5);
+});
+
+it('paints its field in both themes, with the temperatures along the cut as a table', async () => {
+  for (const theme of ['day', 'lamp']) {
+    document.documentElement.dataset.theme = theme;
+    const { frame } = await shown();
+    await expect.poll(() => frame.querySelector('canvas')?.width ?? 0).toBeGreaterThan(200);
+    expect(frame.querySelectorAll('tbody tr').length).toBeGreaterThan(8);
+    frame.remove();
+  }
+  delete document.documentElement.dataset.theme;
+});
+
+it('stands at extremes without a broken number', async () => {
+  const { broken, push } = await shown({ controls: ['current', 'ambient', 'time'], greatest_A: 400 });
+  for (const name of ['Current', 'Ambient']) await push(name, '{End}');
+  expect(broken()).toBeUndefined();
+  await push('Current', '{Home}');
+  await push('Ambient', '{Home}');
+  expect(broken()).toBeUndefined();
+});

@@ -1,13 +1,23 @@
 import type { LimitStyle } from '../types.ts';
 
-/** A limit on the thermometer: its range [°C], its words, and whether the held temperature has reached it. */
+/** A row of the thermometer: a limit with its range [°C], or a report of slow harm; its words, and whether it is reached. */
 export interface ScaleLimit {
   readonly id: string;
+  /** What it is, with its figures: 'Softens 80 to 120 °C'. */
   readonly name: string;
-  /** Where it is taken and for how long. */
+  /** The same figures in another unit, where there is room: '(176 to 248 °F)'. */
+  readonly also?: string;
+  /** For how long it is meant. */
   readonly more: string;
   readonly low: number;
   readonly high: number;
-  readonly style: LimitStyle;
-  readonly passed: boolean;
+  /** Its line; 'report' is a hollow dot. */
+  readonly style: LimitStyle | 'report';
+  readonly reached: boolean;
+}
+
+/** A mark of the scale of life: a temperature [°C] and how long the insulation lasts at it. */
+export interface LifeMark {
+  readonly T: number;
+  readonly text: string;
 }

@@ -98,7 +98,7 @@ function listed(words: readonly string[]): string {
 
 /** The title block's cell on how the picture is made. */
 export function sectionCell({ run }: Prediction, t: number): Cell {
-  return { name: 'Picture', value: `steady field, scaled to ${timeWords(Math.min(t, run.end), run.end)}` };
+  return { name: 'Field', value: `steady field, scaled to ${timeWords(Math.min(t, run.end), run.end)}` };
 }
 
 /** The section's table twin: the walls along the cut A–A and the middle of each part, left to right. */

@@ -109,7 +109,7 @@ export const lessonProps = {
     cast: pair,
     ...load,
     at: v.optional(seconds),
-    controls: v.optional(v.array(oneOf(['current', 'ambient', 'time', 'insulation']))),
+    controls: v.optional(v.array(oneOf(['current', 'loaded', 'ambient', 'time', 'insulation']))),
   }),
   /** What an insulation stands: its limits, a temperature that is held in °C, and for how long in seconds. */
   LimitStrip: v.strictObject({
@@ -119,7 +119,7 @@ export const lessonProps = {
     insulation: v.optional(oneOf(Object.keys(plastics) as PlasticId[])),
     held: v.optional(amount(20, 400, '°C')),
     time: v.optional(amount(1, 3.2e7, 's')),
-    controls: v.optional(v.array(oneOf(['insulation', 'temperature', 'time']))),
+    controls: v.optional(v.array(oneOf(['insulation', 'temperature', 'time', 'ageing']))),
   }),
   /** A place for the learner's own words. */
   OwnWords: v.strictObject({ id: named, question: words('question') }),
