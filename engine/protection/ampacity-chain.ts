@@ -59,80 +59,91 @@ export function ampacityChain(circuit: BranchCircuit): AmpacityChain {
   return worked(circuit, own, terminal, smallConductorCap(size.size, column));
 }
 
+/** The numbers of a chain, once they are found [A]. */
+interface Found {
+  readonly own: CitedValue;
+  readonly terminal: CitedValue;
+  readonly small: CitedValue | null;
+  readonly derated: number;
+  readonly Iz: number;
+  /** The load as it counts for device and terminals. */
+  readonly counted: number;
+  /** The next standard device above Iz; null where Iz is one, or the list ends. */
+  readonly above: number | null;
+  /** Whether the leave to take it is used. */
+  readonly leave: boolean;
+}
+
 function worked(c: BranchCircuit, own: CitedValue, terminal: CitedValue, small: CitedValue | null): AmpacityChain {
   const derated = ratingInPlace(own.value, c.factors);
   const Iz = Math.min(derated, terminal.value);
-  const counted = c.Ib * (c.continuous ? continuousShare : 1);
   const next = nextStandardRating('na', Iz);
-  const byAmpacity = c.nextSizeUp && next !== null ? next : Iz;
+  const above = next !== null && next > Iz * (1 + 1e-9) ? next : null;
+  const leave = c.nextSizeUp === true && above !== null;
+  const counted = c.Ib * (c.continuous ? continuousShare : 1);
+  const found: Found = { own, terminal, small, derated, Iz, counted, above, leave };
+  const byAmpacity = leave ? above : Iz;
   const mostDevice = Math.min(byAmpacity, small?.value ?? Number.POSITIVE_INFINITY);
-  const { In } = c.device;
-  const leave = clause('240.4(B), next standard rating above');
-  const steps: RuleStep[] = [
-    valueStep('load', 'Ib', 'what the load takes', c.Ib, cite('user', 'the load', 'our choice')),
-    ...(c.continuous
-      ? [valueStep('continuous', '1.25 Ib', 'a load of three hours or more', counted, clause('210.20(A)'), '1.25 · Ib')]
-      : []),
-    valueStep('device', 'In', 'what the device is rated for', In, cite('user', 'the device', 'our choice')),
-    testStep('carries', 'the device carries the load', ['Ib counted', counted], ['In', In], clause('210.20(A)')),
-    valueStep('table', 'It', `ampacity, ${c.insulation_degC}\u00A0°C insulation`, own.value, own),
-    ...c.factors.map((f) => valueStep(f.symbol, f.symbol, f.words, f.value, f, '', '1')),
-    valueStep(
-      'derated',
-      'It · C',
-      'ampacity in its place',
-      derated,
-      clause('310.15'),
-      `It · ${+factorProduct(c.factors).toFixed(3)}`,
-    ),
-    valueStep('terminals', 'Iterm', `${c.terminal_degC}\u00A0°C terminals allow`, terminal.value, {
-      ...terminal,
-      where: `110.14(C), ${terminal.where}`,
-    }),
-    valueStep('in place', 'Iz', 'the lesser of the two', Iz, clause('110.14(C)'), 'min(It · C, Iterm)'),
-    testStep('load carried', 'the conductor carries the load', ['Ib', c.Ib], ['Iz', Iz], clause('210.19(A)(1)')),
-    testStep(
-      'before factors',
-      'before any factor it carries the load as counted',
-      ['Ib counted', counted],
-      ['Iterm', terminal.value],
-      clause('210.19(A)(1)'),
-    ),
-    testStep('rating', 'the conductor carries what the device is rated for', ['In', In], ['Iz', Iz], clause('240.4'), {
-      aside: c.nextSizeUp === true,
-    }),
-    ...(next !== null && next > Iz * (1 + 1e-9)
-      ? [
-          testStep(
-            'next size up',
-            'the code’s leave: the next standard device above',
-            ['In', In],
-            ['In,next', next],
-            leave,
-            { aside: c.nextSizeUp !== true },
-          ),
-        ]
-      : []),
-    ...(small
-      ? [
-          testStep(
-            'small conductor',
-            'small conductors have a greatest device',
-            ['In', In],
-            ['cap', small.value],
-            small,
-          ),
-        ]
-      : []),
-  ];
-  const bound = boundOf({ derated, terminal: terminal.value, small: small?.value ?? null, byAmpacity, Iz });
-  return { ...verdictOf(rule, steps, statements), Iz, mostDevice, bound };
+  const steps = [...loadSteps(c, found), ...ampacitySteps(c, found), ...loadTests(c, found), ...deviceTests(c, found)];
+  return { ...verdictOf(rule, steps, statements), Iz, mostDevice, bound: boundOf(found) };
 }
 
-function boundOf(of: { derated: number; terminal: number; small: number | null; byAmpacity: number; Iz: number }) {
-  if (of.small !== null && of.small <= of.byAmpacity) return 'small conductor';
-  if (of.byAmpacity > of.Iz) return 'next size up';
-  return of.derated <= of.terminal ? 'derated' : 'terminals';
+function loadSteps({ Ib, continuous, device }: BranchCircuit, { counted }: Found): RuleStep[] {
+  const twentyFive = clause('210.20(A)');
+  return [
+    valueStep('load', 'Ib', 'what the load takes', Ib, cite('user', 'the load', 'our choice')),
+    ...(continuous
+      ? [valueStep('continuous', '1.25 Ib', 'a load of three hours or more', counted, twentyFive, '1.25 · Ib')]
+      : []),
+    valueStep('device', 'In', 'what the device is rated for', device.In, cite('user', 'the device', 'our choice')),
+    testStep('carries', 'the device carries the load', ['Ib counted', counted], ['In', device.In], twentyFive),
+  ];
+}
+
+function ampacitySteps(c: BranchCircuit, { own, terminal, derated, Iz }: Found): RuleStep[] {
+  const marked = { ...terminal, where: `110.14(C), ${terminal.where}` };
+  const formula = `It · ${+factorProduct(c.factors).toFixed(3)}`;
+  return [
+    valueStep('table', 'It', `ampacity, ${c.insulation_degC}\u00A0°C insulation`, own.value, own),
+    ...c.factors.map((f) => valueStep(f.symbol, f.symbol, f.words, f.value, f, '', '1')),
+    valueStep('derated', 'It · C', 'ampacity in its place', derated, clause('310.15'), formula),
+    valueStep('terminals', 'Iterm', `${c.terminal_degC}\u00A0°C terminals allow`, terminal.value, marked),
+    valueStep('in place', 'Iz', 'the lesser of the two', Iz, clause('110.14(C)'), 'min(It · C, Iterm)'),
+  ];
+}
+
+function loadTests({ Ib }: BranchCircuit, { counted, terminal, Iz }: Found): RuleStep[] {
+  const conductors = clause('210.19(A)(1)');
+  const before = 'before any factor it carries the load as counted';
+  return [
+    testStep('load carried', 'the conductor carries the load', ['Ib', Ib], ['Iz', Iz], conductors),
+    testStep('before factors', before, ['Ib counted', counted], ['Iterm', terminal.value], conductors),
+  ];
+}
+
+function deviceTests({ device: { In } }: BranchCircuit, { Iz, above, leave, small }: Found): RuleStep[] {
+  const carried = 'the conductor carries what the device is rated for';
+  const next = clause('240.4(B), next standard rating above');
+  const left = ['In', In] as const;
+  return [
+    testStep('rating', carried, left, ['Iz', Iz], clause('240.4'), { aside: leave }),
+    ...(above === null
+      ? []
+      : [
+          testStep('next size up', 'the code’s leave: the next standard device above', left, ['In,next', above], next, {
+            aside: !leave,
+          }),
+        ]),
+    ...(small
+      ? [testStep('small conductor', 'small conductors have a greatest device', left, ['cap', small.value], small)]
+      : []),
+  ];
+}
+
+function boundOf({ derated, terminal, small, Iz, above, leave }: Found): AmpacityChain['bound'] {
+  if (small !== null && small.value <= (leave && above !== null ? above : Iz)) return 'small conductor';
+  if (leave) return 'next size up';
+  return derated <= terminal.value ? 'derated' : 'terminals';
 }
 
 const statements: readonly Statement[] = [

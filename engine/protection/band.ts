@@ -39,18 +39,20 @@ export function slowest({ by, kind }: Device, I: number, form: EdgeForm): number
 
 /**
  * The least time in which a device may act at a held current `I` [A]: [s], infinite where it holds, 0 where nothing keeps it
- * from acting at once. Guaranteed: the time of the gate at the next higher current. Assumed: the line between the gates.
+ * from acting at once. Guaranteed: the time of the gate at the next higher current. Assumed: the line between the gates, but
+ * never above the slow edge's.
  */
 export function fastest(of: Device, I: number, form: 'guaranteed'): number;
 export function fastest(of: Device, I: number, form: EdgeForm): number | null;
-export function fastest({ hold, notBefore }: Device, I: number, form: EdgeForm): number | null {
+export function fastest(of: Device, I: number, form: EdgeForm): number | null {
+  const { hold, notBefore } = of;
   if (I <= hold.I) return Number.POSITIVE_INFINITY;
   const i = lastBelow(notBefore, I);
   const below = i < 0 ? hold : (notBefore[i] as Gate);
   if (below.I === I) return below.t;
   const above = notBefore[i + 1];
   if (form === 'guaranteed') return above?.t ?? 0;
-  return above ? onLine(below, above, I) : null;
+  return above ? Math.min(onLine(below, above, I), slowest(of, I, form) ?? slowest(of, I, 'guaranteed')) : null;
 }
 
 /** What a device does at a held current: it must hold, it may act between two times, or it must have acted by one. */

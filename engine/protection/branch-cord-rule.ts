@@ -33,7 +33,7 @@ export function branchCordRule(cord: RuledCord, device: Guard, make: CordMake): 
     valueStep('device', 'In', 'what the branch device is rated for', In, cite('user', 'the device', 'our choice')),
     testStep('carries', 'the device carries the load', ['Ib', cord.Ib], ['In', In], ampacity),
     rated,
-    testStep('load', 'the cord carries the load', ['Ib', cord.Ib], ['Icord', rated.value], ampacity),
+    testStep('load fits', 'the cord carries the load', ['Ib', cord.Ib], ['Icord', rated.value], ampacity),
     ...(make === 'assembled on site' ? [siteStep(cord.size.size, In, rated.value)] : []),
     overloadAside(device, rated),
   ];
@@ -50,7 +50,7 @@ function siteStep(gauge: number, In: number, Icord: number): RuleStep {
   const words = by
     ? 'a set of 16 AWG or thicker may stand behind 20 A'
     : 'the device protects the cord at its ampacity';
-  return testStep('device', words, ['In', In], [by ? 'In,max' : 'Icord', most], by ? onSite : overcurrent);
+  return testStep('device fits', words, ['In', In], [by ? 'In,max' : 'Icord', most], by ? onSite : overcurrent);
 }
 
 const noGauge: Statement = { id: 'size', text: 'No ampacity of a cord of this size was seen.' };

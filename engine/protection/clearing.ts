@@ -43,33 +43,30 @@ const rule = { name: 'a fault to earth is cleared in time', ...cite('iec60364-4-
  * the time. IEC 60364-4-41 411.4.4 (BS 7671 411.4.4). Ohms, A and s.
  */
 export function clearsInTime(loop: Loop, slowest: Slowest, limit: TimeLimit): Clearing {
-  const { Ze, Zs, U0, least: I } = loop;
+  const { Zs, U0, least: I } = loop;
   const Ia = actingCurrent(slowest, limit.t);
   const most = Ia === null ? null : greatestLoop(U0, Ia);
   const t = slowest(I);
+  const beside = { unit: 'Ω', aside: true };
   const steps: RuleStep[] = [
-    valueStep('origin', 'Ze', 'up to the origin', Ze, cite('user', 'the supply', 'our choice'), '', 'Ω'),
-    ...loop.parts.map((part, i) =>
-      valueStep(
-        `part ${i + 1}`,
-        `R${i + 1}`,
-        part.name,
-        part.warm,
-        cite('own', 'warm resistance', 'computed'),
-        '',
-        'Ω',
-      ),
-    ),
-    valueStep('loop', 'Zs', 'all the way round', Zs, rule, 'Ze + R1 + R2', 'Ω'),
+    ...ohms(loop),
     valueStep('fault', 'If', 'least fault current', I, leastVoltageFactor, 'Cmin · U0/Zs'),
     valueStep('time limit', 't', `longest time for ${limit.words}`, limit.t, limit, '', 's'),
     testStep('time', 'the device acts in time', ['t(If)', t], ['t', limit.t], limit, { unit: 's' }),
-    testStep('loop limit', 'the loop is no larger than the greatest', ['Zs', Zs], ['Zs,max', most], rule, {
-      unit: 'Ω',
-      aside: true,
-    }),
+    testStep('loop limit', 'the loop is no larger than the greatest', ['Zs', Zs], ['Zs,max', most], rule, beside),
   ];
   return { ...verdictOf(rule, steps, statements), I, t, Ia, greatestLoop: most };
+}
+
+/** Every ohm of the loop, and their sum. */
+function ohms({ Ze, Zs, parts }: Loop): RuleStep[] {
+  const warm = cite('own', 'warm resistance', 'computed');
+  const sum = ['Ze', ...parts.map((_, i) => `R${i + 1}`)].join(' + ');
+  return [
+    valueStep('origin', 'Ze', 'up to the origin', Ze, cite('user', 'the supply', 'our choice'), '', 'Ω'),
+    ...parts.map((part, i) => valueStep(`part ${i + 1}`, `R${i + 1}`, part.name, part.warm, warm, '', 'Ω')),
+    valueStep('loop', 'Zs', 'all the way round', Zs, rule, sum, 'Ω'),
+  ];
 }
 
 const statements: readonly Statement[] = [

@@ -33,40 +33,42 @@ const product = (factors: readonly Factor[]) => factors.map(({ symbol }) => symb
  * It ≥ In/(Ca·Cg·Ci), the cable's Iz in its place, then the tests Ib ≤ In, In ≤ Iz and I2 ≤ 1.45 Iz, and In ≤ 0.725 Iz for a
  * rewirable fuse. All in A. IEC 60364-4-43 433.1, BS 7671 433.1.
  */
-export function coordination({ Ib, device, table, factors }: Circuit): RuleVerdict {
+export function coordination(circuit: Circuit): RuleVerdict {
+  const { Ib, device, table, factors } = circuit;
   const { In, I2 } = device;
   const Iz = ratingInPlace(table.I, factors);
-  const rewirable = device.family === 'bs3036';
-  const share = rewirable ? rewirableShare : 1;
-  const needed = tableCurrentNeeded(In, factors) / share;
-  const C = product(factors);
+  const most = actingShare * Iz;
   const steps: RuleStep[] = [
     valueStep('load', 'Ib', 'what the load takes', Ib, cite('user', 'the load', 'our choice')),
     valueStep('device', 'In', 'what the device is rated for', In, cite('user', 'the device', 'our choice')),
     testStep('carries', 'the device carries the load', ['Ib', Ib], ['In', In], cable),
-    ...factors.map((factor) => valueStep(factor.symbol, factor.symbol, factor.words, factor.value, factor, '', '1')),
-    valueStep('factors', 'C', 'all factors together', factorProduct(factors), inPlace, C, '1'),
-    valueStep(
-      'needed',
-      'It,min',
-      'what the table must give',
-      needed,
-      inPlace,
-      rewirable ? `In/(0.725 · ${C})` : `In/(${C})`,
-    ),
-    valueStep('table', 'It', `what the table gives, ${table.words}`, table.I, table),
-    valueStep('in place', 'Iz', 'what the cable may carry here', Iz, inPlace, `It · ${C}`),
+    ...tableSteps(circuit, Iz),
     testStep('rating', 'the cable carries what the device is rated for', ['In', In], ['Iz', Iz], cable),
-    ...(rewirable ? [rewirableTest(In, Iz)] : []),
+    ...(device.family === 'bs3036' ? [rewirableTest(In, Iz)] : []),
     testStep(
       'acting',
       'the device acts before 1.45 times what the cable may carry',
       ['I2', I2],
-      ['1.45 Iz', actingShare * Iz],
+      ['1.45 Iz', most],
       cable,
     ),
   ];
   return verdictOf(rule, steps, statementsOf(device));
+}
+
+/** From the factors to Iz, with the table current that the device needs on the way. */
+function tableSteps({ device, table, factors }: Circuit, Iz: number): RuleStep[] {
+  const rewirable = device.family === 'bs3036';
+  const needed = tableCurrentNeeded(device.In, factors) / (rewirable ? rewirableShare : 1);
+  const C = product(factors);
+  const formula = rewirable ? `In/(0.725 · ${C})` : `In/(${C})`;
+  return [
+    ...factors.map((factor) => valueStep(factor.symbol, factor.symbol, factor.words, factor.value, factor, '', '1')),
+    valueStep('factors', 'C', 'all factors together', factorProduct(factors), inPlace, C, '1'),
+    valueStep('needed', 'It,min', 'what the table must give', needed, inPlace, formula),
+    valueStep('table', 'It', `what the table gives, ${table.words}`, table.I, table),
+    valueStep('in place', 'Iz', 'what the cable may carry here', Iz, inPlace, `It · ${C}`),
+  ];
 }
 
 const rewirableTest = (In: number, Iz: number) =>

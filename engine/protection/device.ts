@@ -35,7 +35,7 @@ export interface Device {
   readonly kind: 'fuse' | 'breaker';
   /** Rated current [A]. */
   readonly In: number;
-  /** In words, to follow 'the': '13 A plug fuse'. */
+  /** In words, to follow 'the': '13 A plug fuse', the number bound to its unit. */
   readonly name: string;
   /** Conventional non-operating current and the time of its test: at and below it the device is taken to hold for ever. */
   readonly hold: Gate;

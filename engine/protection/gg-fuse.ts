@@ -79,7 +79,7 @@ export function gGFuse(In: number): Device {
     family: 'gG',
     kind: 'fuse',
     In,
-    name: `${In} A gG fuse`,
+    name: `${In}\u00A0A gG fuse`,
     hold: gatesOf(In, [hold])[0] as Gate,
     notBefore: [...gatesOf(1, fast), ...short],
     by: [...gatesOf(In, [operate]), ...gatesOf(1, slow)],

@@ -63,7 +63,7 @@ function degrees({ low }: Limit, practice: 'iec' | 'na'): string {
 
 const range = ({ from, to }: ToldSpan) =>
   to === null ? `from ${ampere(from)} up` : `from ${ampere(from)} to ${ampere(to)}`;
-const list = (spans: readonly ToldSpan[]) => spans.map(range).join(', and ');
+const list = (spans: readonly ToldSpan[]) => spans.map(range).join(' and ');
 
 /** The verdict of a harm set in sentences, worked out from it; temperatures in °C, with °F where `practice` is `na`. */
 export function harmWords(set: HarmSet, practice: 'iec' | 'na' = 'iec'): HarmSentence[] {
@@ -110,13 +110,16 @@ export function harmWords(set: HarmSet, practice: 'iec' | 'na' = 'iec'): HarmSen
 
 type Say = (id: HarmSentenceId, when: boolean, text: string, told?: readonly ToldSpan[]) => HarmSentence[];
 
-/** What a straight curve between the points would make of the set, where that is another answer. */
-function assumedWords({ spans, assumed, device }: HarmSet, say: Say): HarmSentence[] {
+/** What a straight curve between the points would make of the set, where that is another answer; two intervals a sentence. */
+function assumedWords({ spans, assumed }: HarmSet, say: Say): HarmSentence[] {
   const told = toldSpans(assumed);
-  const same = JSON.stringify(told) === JSON.stringify(toldSpans(spans));
-  const straight = `if the curve is straight between the points of the ${device.kind}`;
-  if (told.length === 0) return say('assumed', !same, `${straight}, no current does so.`);
-  return say('assumed', !same, `${straight}, it is ${list(told)}.`, told);
+  if (JSON.stringify(told) === JSON.stringify(toldSpans(spans))) return [];
+  const straight = 'if the curve is straight between its points';
+  if (told.length === 0) return say('assumed', true, `${straight}, no current does so.`);
+  const pairs = told.filter((_, i) => i % 2 === 0).map((span, i) => [span, ...told.slice(2 * i + 1, 2 * i + 2)]);
+  return pairs.flatMap((pair, i) =>
+    say('assumed', true, i === 0 ? `${straight}, it is ${list(pair)}.` : `it is also ${list(pair)}.`, pair),
+  );
 }
 
 /** The verdict as one text. */

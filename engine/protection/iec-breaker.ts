@@ -28,7 +28,7 @@ export function iecBreaker(type: 'B' | 'C' | 'D', In: number): Device {
     family: type,
     kind: 'breaker',
     In,
-    name: `${In} A type ${type} breaker`,
+    name: `${In}\u00A0A type ${type} breaker`,
     hold: gatesOf(In, [[1.13, hour, seen]])[0] as Gate,
     notBefore: gatesOf(In, fast),
     by: gatesOf(In, slow),

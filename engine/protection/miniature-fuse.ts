@@ -68,7 +68,7 @@ const sheets: Record<MiniatureFamily, Sheet> = {
   },
   'iec60127F high': {
     sheet: 1,
-    words: 'F miniature fuse of high breaking capacity',
+    words: 'high-breaking F miniature fuse',
     from: 0.05,
     confidence: memory,
     rows: [
@@ -78,7 +78,7 @@ const sheets: Record<MiniatureFamily, Sheet> = {
   },
   'iec60127T high': {
     sheet: 5,
-    words: 'T miniature fuse of high breaking capacity',
+    words: 'high-breaking T miniature fuse',
     from: 1,
     confidence: seen,
     rows: [
@@ -102,7 +102,7 @@ export const miniatureRatings = (family: MiniatureFamily): number[] => series.fi
 export function miniatureFuse(family: MiniatureFamily, In: number): Device {
   const { sheet, words, confidence, rows } = sheets[family];
   const { notBefore, by } = rows.find(({ upTo }) => In <= upTo) as SheetRow;
-  const size = In < 1 ? `${Math.round(1000 * In)} mA` : `${In} A`;
+  const size = In < 1 ? `${Math.round(1000 * In)}\u00A0mA` : `${In}\u00A0A`;
   return {
     family,
     kind: 'fuse',

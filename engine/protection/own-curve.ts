@@ -41,7 +41,7 @@ export function ownCurve({ name, rating_A: In, hold_A, breaker, slow, fast }: Ow
     family: 'own',
     kind: breaker ? 'breaker' : 'fuse',
     In,
-    name: name ?? `${In} A device by its maker’s curve`,
+    name: name ?? `${In}\u00A0A device by its maker’s curve`,
     hold: { I: hold, t: by[0] ? Math.max(hour, by[0].t) : hour, confidence: 'our choice' },
     notBefore,
     by,

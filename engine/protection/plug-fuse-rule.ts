@@ -46,30 +46,33 @@ export function plugFuseRule(cord: RuledCord, fuse: Guard): RuleVerdict {
   if (outside) return noRule(rule, row ? [outside, byMarking(row, fuse)] : [outside]);
   const rated = cordStep(cord.size);
   if (!row || !rated) return noRule(rule, [noSize]);
+  const blocky = cord.feeds === 'block';
   const steps: RuleStep[] = [
-    valueStep('load', 'Ib', 'what the load takes', cord.Ib, cite('user', 'the load', 'our choice')),
-    valueStep('fuse', 'In', 'what the fuse is rated for', fuse.In, cite('user', 'the fuse', 'our choice')),
-    testStep('carries', 'the fuse carries the load', ['Ib', cord.Ib], ['In', fuse.In], cited(row)),
-    valueStep('most fuse', 'In,max', 'greatest fuse for this cord', row.mostFuse, cited(row)),
-    testStep('fuse', 'the fuse is not too large for the cord', ['In', fuse.In], ['In,max', row.mostFuse], cited(row)),
-    valueStep('rated', 'Iplug', 'rated current of plug and cord', row.rated, cited(row)),
-    testStep('load', 'the load is not too large for plug and cord', ['Ib', cord.Ib], ['Iplug', row.rated], cited(row)),
-    ...(cord.feeds === 'block' && fuse.In > 10
-      ? [
-          testStep(
-            'block size',
-            'a lead with outlets is thick enough for a 13 A fuse',
-            ['least size', leastBlock],
-            ['size', cord.size.size],
-            block,
-            { unit: 'mm²' },
-          ),
-        ]
-      : []),
+    ...tableTests(row, cord.Ib, fuse.In),
+    ...(blocky && fuse.In > 10 ? [blockTest(cord.size.size)] : []),
     rated,
     overloadAside(fuse, rated),
   ];
-  return verdictOf(rule, steps, [...(cord.feeds === 'block' ? [grows] : []), whyTheyDiffer, ...ends(row)]);
+  return verdictOf(rule, steps, [...(blocky ? [grows] : []), whyTheyDiffer, ...ends(row)]);
+}
+
+/** Load and fuse against the table's row, all in A. */
+function tableTests(row: PlugRow, Ib: number, In: number): RuleStep[] {
+  const table = cited(row);
+  return [
+    valueStep('load', 'Ib', 'what the load takes', Ib, cite('user', 'the load', 'our choice')),
+    valueStep('fuse rating', 'In', 'what the fuse is rated for', In, cite('user', 'the fuse', 'our choice')),
+    testStep('carries', 'the fuse carries the load', ['Ib', Ib], ['In', In], table),
+    valueStep('most fuse', 'In,max', 'greatest fuse for this cord', row.mostFuse, table),
+    testStep('fuse', 'the fuse is not too large for the cord', ['In', In], ['In,max', row.mostFuse], table),
+    valueStep('rated', 'Iplug', 'rated current of plug and cord', row.rated, table),
+    testStep('load fits', 'the load is not too large for plug and cord', ['Ib', Ib], ['Iplug', row.rated], table),
+  ];
+}
+
+function blockTest(size: number): RuleStep {
+  const words = 'a lead with outlets is thick enough for a 13 A fuse';
+  return testStep('block size', words, ['least size', leastBlock], ['size', size], block, { unit: 'mm²' });
 }
 
 const noSize: Statement = { id: 'size', text: 'The plug’s table has no row for this cord.' };

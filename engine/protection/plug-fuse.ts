@@ -40,7 +40,7 @@ export function plugFuse(In: number): Device {
     family: 'bs1362',
     kind: 'fuse',
     In,
-    name: `${In} A plug fuse`,
+    name: `${In}\u00A0A plug fuse`,
     hold,
     notBefore: gatesOf(1, zone?.notBefore ?? []),
     by: [...operate, ...gatesOf(1, zone?.by ?? [])],

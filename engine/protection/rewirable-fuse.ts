@@ -35,7 +35,7 @@ export function rewirableFuse(In: number): Device {
     family: 'bs3036',
     kind: 'fuse',
     In,
-    name: `${In} A rewirable fuse`,
+    name: `${In}\u00A0A rewirable fuse`,
     hold: { I: In, t: hour, confidence: 'our choice' },
     notBefore: [],
     by: gatesOf(1, curve[In] as readonly PrintedGate[]),

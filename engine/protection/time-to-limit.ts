@@ -43,7 +43,7 @@ function timeAt(of: ThermalCase, { place }: Limit, node: number, start: Start, l
     const part = Math.min(s ?? 1, melted ?? 1);
     // a place that lags so far that the metal melts first counts as past its limit then
     if (s !== undefined || melted !== undefined) t = from + part * h;
-    return part < 1 ? part : 1;
+    return part;
   });
   return t;
 }

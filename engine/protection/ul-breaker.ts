@@ -25,7 +25,7 @@ export function ulBreaker(In: number): Device {
     family: 'ul489',
     kind: 'breaker',
     In,
-    name: `${In} A breaker (UL 489)`,
+    name: `${In}\u00A0A breaker (UL 489)`,
     hold: gatesOf(In, [[1, hour, seen]])[0] as Gate,
     notBefore: [],
     by: gatesOf(In, [

@@ -94,7 +94,7 @@ export function ulFuse(family: UlFuseFamily, In: number): Device {
     family,
     kind: 'fuse',
     In,
-    name: `${In} A ${words}`,
+    name: `${In}\u00A0A ${words}`,
     hold: gatesOf(In, [longer])[0] as Gate,
     notBefore: gatesOf(In, delay(In)),
     by: gatesOf(In, [

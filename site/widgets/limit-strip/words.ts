@@ -34,9 +34,11 @@ export function longTime(t: number): string {
 /** What the held temperature passes, in a few plain sentences. */
 export function stripSentence(plastic: Plastic, held: HeldAt, time: string, practice: Practice): string {
   const at = `${plastic.name}, held at ${temperature(celsius(held.T), practice)} for ${time}`;
-  const inside = held.limits.filter(({ limit, standing }) => standing !== 'below' && limit.kind !== 'touch');
-  const first =
-    inside.length === 0 ? `${at}: below every limit of its own.` : `${at}: ${listed(inside.map(reachedWords))}.`;
+  const [lowest, ...hotter] = held.limits.filter(
+    ({ limit, standing }) => standing !== 'below' && limit.kind !== 'touch',
+  );
+  const told = lowest ? [lowest, ...hotter.slice(-2)].map(reachedWords) : [];
+  const first = told.length === 0 ? `${at}: below every limit of its own.` : `${at}: ${listed(told)}.`;
   const touch = held.limits.some(({ limit, standing }) => limit.kind === 'touch' && standing !== 'below');
   const slow = held.slow.filter(({ reached }) => reached).map(({ harm }) => slowWords[harm.id] ?? '');
   return [first, ...shortWords(held), ...slow, ...(touch ? ['A surface so hot is too hot to hold.'] : [])].join(' ');
