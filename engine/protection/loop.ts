@@ -88,7 +88,7 @@ export interface LongestRun {
 export const longestRun = ({ U0, S, ratio, rho, share, Ia }: LongestRun): number =>
   (share * U0 * S) / (rho * (1 + ratio) * Ia);
 
-/** Usual resistivity of hot copper in that method [Ω·m]: 0.023 Ω·mm²/m. */
+/** Resistivity of hot copper in that method [Ω·m]: 0.023 Ω·mm²/m, which reproduces a printed table; guides also take 0.0225. */
 export const conventionalRho = 0.023e-6;
 
 /** Conductor temperature that rules take during a fault of a 70 °C cable [K]. */

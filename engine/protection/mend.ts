@@ -14,7 +14,7 @@ import {
   type Standing,
   smallerLoads,
 } from './mend-changes.ts';
-import { type RuleQuestion, ruleOfCase } from './rule-of-case.ts';
+import { isCord, type RuleQuestion, ruledMetal, ruleOfCase } from './rule-of-case.ts';
 import type { RuleVerdict } from './rule-steps.ts';
 
 /** A case judged both ways: by rule, and by temperature. */
@@ -30,6 +30,8 @@ export interface Judged {
   readonly accepted: readonly (Cited & { readonly what: string })[];
   /** Rule met, and nothing left but what it accepts. */
   readonly sound: boolean;
+  /** True for a flexible cord that cord standards do not allow: not of copper, or of more resistance than its marking. */
+  readonly refused: boolean;
 }
 
 /** One way to mend a case, worked through again. */
@@ -76,7 +78,8 @@ export function judge(of: ThermalCase, device: Device, limit: Limit, question: M
   const none = kinds.size === 0 && !harm.loadHarms;
   const leaves = none ? 'nothing' : accepts ? 'accepted' : 'harm';
   const accepted = leaves === 'accepted' ? [...(over ? [overloadRule] : []), ...(short ? [faultRule] : [])] : [];
-  return { rule, harm, leaves, accepted, sound: rule.outcome === 'met' && leaves !== 'harm' };
+  const refused = isCord(of) && ruledMetal(of) !== 'copper';
+  return { rule, harm, leaves, accepted, sound: rule.outcome === 'met' && leaves !== 'harm', refused };
 }
 
 /**
@@ -86,7 +89,7 @@ export function judge(of: ThermalCase, device: Device, limit: Limit, question: M
  */
 export function mend(of: ThermalCase, device: Device, limit: Limit, question: MendQuestion): MendAnswer {
   const now = judge(of, device, limit, question);
-  if (now.sound) return { now, ways: [], words: 'Nothing needs to be mended.' };
+  if (now.sound && !now.refused) return { now, ways: [], words: 'Nothing needs to be mended.' };
   const standing: Standing = { of, device, Ib: question.Ib ?? 0 };
   const tried = (change: Change): Mend | null => {
     const Ib = question.Ib === undefined && change.kind !== 'load' ? {} : { Ib: change.Ib };
@@ -94,20 +97,28 @@ export function mend(of: ThermalCase, device: Device, limit: Limit, question: Me
     const same = changed.limits.find(({ id }) => id === limit.id);
     if (!same || !carriesRating(changed, change.device)) return null;
     const judged = judge(changed, change.device, same, { ...question, ...Ib });
-    return judged.sound ? { ...change, judged } : null;
+    if (!judged.sound) return null;
+    return { ...change, words: judged.refused ? `${change.words} ${stillRefused}` : change.words, judged };
   };
+  const size = () => firstOf(otherSizes(standing), tried);
+  if (now.sound) return answer(now, [size()], byHeatAlone);
   const free = laidFree(standing);
-  const ways = [
+  return answer(now, [
     firstOf(otherDevices(standing), tried),
-    firstOf(otherSizes(standing), tried),
+    size(),
     (free && tried(free)) ?? warmest(colderPlaces(standing), tried),
     warmest(smallerLoads(standing), tried),
-  ].filter((way): way is Mend => way !== null && way !== undefined);
-  return {
-    now,
-    ways,
-    words: ways.length > 0 ? ways.map(({ words }) => words).join(' Or: ') : 'No single change does it.',
-  };
+  ]);
+}
+
+const stillRefused = 'No cord standard allows this lead even then.';
+const byHeatAlone = 'By its temperature it needs no mending. No cord standard allows this lead.';
+
+function answer(now: Judged, found: readonly (Mend | null)[], first?: string): MendAnswer {
+  const ways = found.filter((way): way is Mend => way !== null);
+  const all = ways.map(({ words }) => words).join(' Or: ');
+  const words = [...(first ? [first] : []), ...(all ? [all] : [])].join(' ');
+  return { now, ways, words: words || 'No single change does it.' };
 }
 
 /** Whether a cable carries the device's rating for ever by temperature, without which no change is offered. */

@@ -5,8 +5,11 @@ import { castScenario, predict } from '#engine';
 import { fileName } from '#site/charts/copy-out/copy-out.ts';
 import { sheetSvg } from '#site/charts/copy-out/sheet-svg.ts';
 import { toPng } from '#site/charts/copy-out/to-png.ts';
+import CoreSection from '#site/widgets/CoreSection.svelte';
 import EmberTrace from '#site/widgets/EmberTrace.svelte';
 import HeatLedger from '#site/widgets/HeatLedger.svelte';
+import LimitStrip from '#site/widgets/LimitStrip.svelte';
+import { stripCase } from '#site/widgets/limit-strip/strip-case.ts';
 import MetalQuartet from '#site/widgets/MetalQuartet.svelte';
 import SectionView from '#site/widgets/SectionView.svelte';
 import SizeLadder from '#site/widgets/SizeLadder.svelte';
@@ -25,6 +28,7 @@ const words = {
   sentence: 'It warms < 70 °C.',
   cells: [{ name: 'Supply', value: '20 A held' }],
 };
+const strip = { iec: stripCase('C125', 'iec', 'pvc70', 85, 36_000), na: stripCase('A16', 'na', 'pvc70', 85, 36_000) };
 const section = { prediction: predict(scenarios.iec), t: 120, title: words.title };
 
 const figures: readonly [string, unknown, Record<string, unknown>][] = [
@@ -34,6 +38,8 @@ const figures: readonly [string, unknown, Record<string, unknown>][] = [
   ['metals', MetalQuartet, figure],
   ['volts along', VoltsAlong, figure],
   ['section', SectionView, section],
+  ['section of a lesson', CoreSection, figure],
+  ['limits', LimitStrip, { ...figure, scenarios: strip }],
 ];
 
 beforeEach(() => {
