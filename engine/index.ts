@@ -205,6 +205,7 @@ export {
   heatLost,
   nonAdiabaticCurrent,
   nonAdiabaticFactor,
+  nonAdiabaticTime,
   usualContact,
 } from './protection/non-adiabatic.ts';
 export { type OtherSense, otherSenses } from './protection/other-senses.ts';

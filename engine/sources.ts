@@ -41,7 +41,6 @@ export const sources = {
   ul248: { title: 'UL 248, Low-voltage fuses (Parts 1 to 16)', kind: 'standard' },
   ul489: { title: 'UL 489, Molded-case circuit breakers', kind: 'standard' },
   bs1363: { title: 'BS 1363-1, 13 A plugs', kind: 'standard' },
-  bs3036: { title: 'BS 3036, Semi-enclosed electric fuses', kind: 'standard' },
   iec61008: { title: 'IEC 61008-1 and 61009-1, Residual current devices', kind: 'standard' },
   ul943: { title: 'UL 943, Ground-fault circuit-interrupters', kind: 'standard' },
   ul1699: { title: 'UL 1699 and IEC 62606, Arc-fault circuit-interrupters', kind: 'standard' },

@@ -39,7 +39,9 @@ const rule = {
   name: 'ampacity, terminals, small conductors, continuous load',
   ...cite('nfpa70', '210.19, 210.20, 240.4, 310.16', 'from memory'),
 };
-const clause = (where: string) => cite('nfpa70', where, 'from memory');
+/** Clauses whose text was seen in copies; the others are from memory. */
+const seen = ['110.14(C)', '210.20(A)', '240.4'];
+const clause = (where: string) => cite('nfpa70', where, seen.includes(where) ? 'seen' : 'from memory');
 
 /** A continuous load counts for so much [1]: NFPA 70 210.19(A) and 210.20(A). */
 export const continuousShare = 1.25;
@@ -157,7 +159,7 @@ const statements: readonly Statement[] = [
   },
   {
     id: 'edition',
-    text: 'Editions differ. Clause numbers are from memory. Check the edition in force where you work.',
+    text: 'Editions differ. Check the edition in force where you work.',
   },
 ];
 

@@ -7,10 +7,10 @@ import { noRule, type RuleStep, type RuleVerdict, testStep, valueStep, verdictOf
 /** How a cord came to be: with a listed appliance, as a listed cord set, or put together where it is used. */
 export type CordMake = 'listed appliance' | 'listed set' | 'assembled on site';
 
-const rule = { name: 'cord on a branch circuit', ...cite('nfpa70', '240.5(B)', 'from memory') };
+const rule = { name: 'cord on a branch circuit', ...cite('nfpa70', '240.5(B)', 'seen') };
 const ampacity = cite('nfpa70', '400.5(A)', 'from memory');
 const overcurrent = cite('nfpa70', '240.5(A)', 'from memory');
-const onSite = cite('nfpa70', '240.5(B)(4)', 'from memory');
+const onSite = cite('nfpa70', '240.5(B)(4)', 'seen');
 
 /** On a circuit of this rating at most [A], a set of this gauge or thicker may be put together on site: NFPA 70 240.5(B)(4). */
 const siteCircuit = 20;

@@ -45,7 +45,7 @@ const rule = { name: 'a fault to earth is cleared in time', ...cite('iec60364-4-
 export function clearsInTime(loop: Loop, slowest: Slowest, limit: TimeLimit): Clearing {
   const { Zs, U0, least: I } = loop;
   const Ia = actingCurrent(slowest, limit.t);
-  const most = Ia === null ? null : greatestLoop(U0, Ia);
+  const most = Ia === null ? null : greatestLoop(U0, Ia, loop.Cmin);
   const t = slowest(I);
   const beside = { unit: 'Ω', aside: true };
   const steps: RuleStep[] = [
@@ -80,7 +80,7 @@ const statements: readonly Statement[] = [
   },
 ];
 
-const path = { name: 'an effective fault path', ...cite('nfpa70', '250.4(A)(5)', 'from memory') };
+const path = { name: 'an effective fault path', ...cite('nfpa70', '250.4(A)(5)', 'seen') };
 
 /**
  * The North American question: the code asks for a fault path that opens the device, and gives no ohms and no time. The

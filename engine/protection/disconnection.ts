@@ -10,7 +10,7 @@ export interface TimeLimit extends Cited {
 /** Earthing of the supply: TN, a metal path back to the source; TT, back through the ground. */
 export type Earthing = 'TN' | 'TT';
 
-// upper end of a range of U0 [V], longest times [s]; 0.4 s at 230 V and 5 s were seen, the rest is from memory
+// upper end of a range of U0 [V], longest times for alternating current [s]; seen in a copy of the table
 const table: readonly (readonly [upTo: number, tn: number, tt: number])[] = [
   [120, 0.8, 0.3],
   [230, 0.4, 0.2],
@@ -28,10 +28,8 @@ export function disconnectionTime(U0: number, earthing: Earthing = 'TN', final =
   const clause = 'Table 41.1 and 411.3.2';
   if (!final) {
     const t = earthing === 'TN' ? 5 : 1;
-    const how = earthing === 'TN' ? 'seen' : 'from memory';
-    return { t, words: 'a distribution circuit', ...cite('iec60364-4-41', clause, how) };
+    return { t, words: 'a distribution circuit', ...cite('iec60364-4-41', clause, 'seen') };
   }
-  const [upTo, tn, tt] = table.find(([end]) => U0 <= end) as (typeof table)[number];
-  const how = upTo === 230 && earthing === 'TN' ? 'seen' : 'from memory';
-  return { t: earthing === 'TN' ? tn : tt, words: 'a final circuit', ...cite('iec60364-4-41', clause, how) };
+  const [, tn, tt] = table.find(([end]) => U0 <= end) as (typeof table)[number];
+  return { t: earthing === 'TN' ? tn : tt, words: 'a final circuit', ...cite('iec60364-4-41', clause, 'seen') };
 }

@@ -28,7 +28,7 @@ const tables: Readonly<Record<DropTable, Values>> = {
   conductor: {
     system: 'AWG',
     values: { 14: perThousandFeet(3.14), 12: perThousandFeet(1.98), 10: perThousandFeet(1.24) },
-    ...cite('nfpa70', 'Chapter 9 Table 8, stranded copper at 75 °C, out and back', 'from memory'),
+    ...cite('nfpa70', 'Chapter 9 Table 8, stranded copper at 75 °C, out and back', 'seen'),
   },
 };
 

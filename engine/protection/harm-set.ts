@@ -7,7 +7,7 @@ import type { Limit } from '../material/limits.ts';
 import { slowest } from './band.ts';
 import { type Device, lastGate } from './device.ts';
 import { type HarmSpan, harmSpans } from './harm-spans.ts';
-import { timeToLimit } from './time-to-limit.ts';
+import { type TimeToLimit, timeToLimit } from './time-to-limit.ts';
 import { adiabaticTo } from './withstand.ts';
 
 /** The harm set from one start: on the guaranteed slow edge, and if the device's curve is straight between its points. */
@@ -50,23 +50,54 @@ export interface HarmQuestion {
   readonly Ib?: number;
 }
 
-/**
- * The harm set { I : t_limit(I) < t_slowest(I) } of a cable in its surroundings behind a device, up to the prospective
- * current, for the lower end of `limit`. The supply of the case is not used. `OutOfRange` for a current below nothing.
- */
-export function harmSet(of: ThermalCase, device: Device, limit: Limit, { prospective, Ib }: HarmQuestion): HarmSet {
+/** A cable ready to be asked behind any device: its rating at the limit, and how it starts. */
+export interface HarmStart {
+  /** Steady current at the limit [A]. */
+  readonly Iz: number;
+  readonly loadHarms: boolean;
+  readonly cold: Start;
+  /** Null where no load was told, or where that load itself harms. */
+  readonly loaded: Start | null;
+}
+
+/** Looks at a cable and its load before any device; `OutOfRange` for a current below nothing. */
+export function harmStart(of: ThermalCase, limit: Limit, { prospective, Ib }: HarmQuestion): HarmStart {
   within('prospective current', prospective, [0, 1e6], 'A');
   if (Ib !== undefined) within('load current', Ib, [0, 1e6], 'A');
   // where the metal melts before the place can get to its limit in steady state, melting is what is passed
   const Iz = ratingAt(of, limit.low, limit.place) ?? (ratingAt(of, of.cable.conductor.metal.melting.value) as number);
   const loadHarms = Ib !== undefined && Ib > 0 && Ib >= Iz;
-  const from = (start: Start): HarmFrom => {
-    const f = timeToLimit(of, limit, start, device.by[0]?.t ?? 0);
-    const question = { device, f, Iz, prospective };
-    return { guaranteed: harmSpans(question, 'guaranteed'), assumed: harmSpans(question, 'assumed') };
+  const loaded = Ib !== undefined && Ib > 0 && !loadHarms ? steadyAt(of, Ib) : null;
+  return { Iz, loadHarms, cold: { T: of.Ta, flow: 0 }, loaded };
+}
+
+/**
+ * The harm set { I : t_limit(I) < t_slowest(I) } of a cable in its surroundings behind a device, up to the prospective
+ * current, for the lower end of `limit`. The supply of the case is not used. `OutOfRange` for a current below nothing.
+ */
+export function harmSet(of: ThermalCase, device: Device, limit: Limit, question: HarmQuestion): HarmSet {
+  const start = harmStart(of, limit, question);
+  const longest = device.by[0]?.t ?? 0;
+  const time = (from: Start) => timeToLimit(of, limit, from, longest);
+  return harmSetFrom(device, limit, question, start, time(start.cold), start.loaded && time(start.loaded));
+}
+
+/** The harm set from times to the limit that are known already, of the two starts. */
+export function harmSetFrom(
+  device: Device,
+  limit: Limit,
+  { prospective, Ib }: HarmQuestion,
+  { Iz, loadHarms }: HarmStart,
+  coldTime: TimeToLimit,
+  loadedTime: TimeToLimit | null,
+): HarmSet {
+  const from = (f: TimeToLimit): HarmFrom => {
+    const asked = { device, f, Iz, prospective };
+    const guaranteed = harmSpans(asked, 'guaranteed');
+    return { guaranteed, assumed: guaranteed.length > 0 ? harmSpans(asked, 'assumed') : [] };
   };
-  const cold = from({ T: of.Ta, flow: 0 });
-  const loaded = Ib !== undefined && Ib > 0 && !loadHarms ? from(steadyAt(of, Ib)) : null;
+  const cold = from(coldTime);
+  const loaded = loadedTime && from(loadedTime);
   const worse = loaded ?? cold;
   const last = lastGate(device)?.I ?? 0;
   return {

@@ -24,7 +24,7 @@ export interface HarmSpan {
 }
 
 /** Ratio of currents, less one, to which a crossing is found. */
-const sharpness = 1e-4;
+const sharpness = 2e-4;
 
 /**
  * The current at which `g` changes sign between `a` and `b` [A], both above `Iz`, where its values `ga` and `gb` differ in

@@ -21,6 +21,8 @@ export interface LoopSpec {
   readonly parts: readonly LoopPart[];
   /** Conductor temperature that the verdict takes [K]; its limit, unless given otherwise. */
   readonly T: number;
+  /** Least voltage over the nominal one [1]; that of British rules unless given. American rules have none: give 1. */
+  readonly Cmin?: number;
 }
 
 /** Least voltage over the nominal one [1], Cmin: BS 7671 Appendix 3, from edition 17 amendment 3. */
@@ -29,6 +31,7 @@ export const leastVoltageFactor = { value: 0.95, ...cite('bs7671', 'Appendix 3, 
 /** The loop with every ohm. */
 export interface Loop {
   readonly U0: number;
+  readonly Cmin: number;
   readonly Ze: number;
   /** Each part, cold (20 °C) and as warm as asked [Ω]. */
   readonly parts: readonly { readonly name: string; readonly cold: number; readonly warm: number }[];
@@ -51,7 +54,7 @@ export const partOf = (name: string, { R20, alpha20 }: Conductor, length: number
  * Earth-fault loop Zs = Ze + R1 + R2, each part at 20 °C and at `T` [K]; currents as told in `Loop`. Reactance of the parts is
  * left out, as BS 7671 does up to 16 mm² (from memory); ohms add as if all were resistance, which gives the smaller current.
  */
-export function loopOf({ U0, Ze, parts, T }: LoopSpec): Loop {
+export function loopOf({ U0, Ze, parts, T, Cmin = leastVoltageFactor.value }: LoopSpec): Loop {
   const each = parts.map(({ name, R20, alpha20 }) => ({
     name,
     cold: R20,
@@ -59,7 +62,7 @@ export function loopOf({ U0, Ze, parts, T }: LoopSpec): Loop {
   }));
   const cold = each.reduce((sum, part) => sum + part.cold, Ze);
   const Zs = each.reduce((sum, part) => sum + part.warm, Ze);
-  return { U0, Ze, parts: each, cold, Zs, greatest: U0 / cold, least: (leastVoltageFactor.value * U0) / Zs };
+  return { U0, Cmin, Ze, parts: each, cold, Zs, greatest: U0 / cold, least: (Cmin * U0) / Zs };
 }
 
 /** Greatest loop [Ω] in which a current `Ia` [A] still flows, Zs = Cmin U0/Ia: BS 7671 411.4.4, IEC 60364-4-41 411.4.4. */

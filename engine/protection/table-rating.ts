@@ -51,8 +51,11 @@ const rows: readonly MethodRow[] = [
   })),
 ];
 
-/** Flat twin and earth clipped to a surface, as British tables print it: a few sizes [mm²], from memory. */
+/** Flat twin and earth clipped to a surface, as British tables print it: a few sizes [mm²]. */
 const flatTwin: Values = { 1: 16, 1.5: 20, 2.5: 27, 4: 37, 6: 47, 10: 64 };
+
+/** Those of its sizes that were seen in a copy; the others are from memory. */
+const flatTwinSeen = [1, 1.5];
 
 const inOrder = (values: Values) => Object.entries(values).sort(([a], [b]) => Number(a) - Number(b));
 
@@ -74,10 +77,10 @@ export function methodRatings(method: MethodLetter, metal: TableRating['metal'] 
 
 /** Tabled currents of flat twin and earth clipped to a surface, thin to thick: BS 7671 Table 4D5. Single cited values. */
 export function flatTwinRatings(): TableRating[] {
-  const cited = cite('bs7671', 'Table 4D5, method C', 'from memory');
   const words = methodWords.C;
   return inOrder(flatTwin).map(([size, I]) => ({
     size: sized(Number(size)),
-    ...{ I, limit_degC: 70, metal: 'copper', words, ...cited },
+    ...{ I, limit_degC: 70, metal: 'copper', words },
+    ...cite('bs7671', 'Table 4D5, method C', flatTwinSeen.includes(Number(size)) ? 'seen' : 'from memory'),
   }));
 }

@@ -9,6 +9,7 @@ import { slowest } from '#engine/protection/band.ts';
 import type { Device } from '#engine/protection/device.ts';
 import { device } from '#engine/protection/devices.ts';
 import { type HarmSet, harmSet } from '#engine/protection/harm-set.ts';
+import { harmSets } from '#engine/protection/harm-sets.ts';
 import { harmText, harmWords, toldSpans } from '#engine/protection/harm-words.ts';
 import {
   ambients,
@@ -249,6 +250,41 @@ describe('a harm set', () => {
     expect(set.Iz).toBe(0);
     expect(set.spans.map(({ from, to }) => [from.I, to.I])).toEqual([[0, 500]]);
   });
+});
+
+describe('many harm sets of one cable', () => {
+  it('are those that are asked for one by one', () => {
+    let worst = 0;
+    fc.assert(
+      fc.property(
+        tabledCable,
+        anyPlace,
+        ambients,
+        prospectives,
+        fc.array(anyDevice, { minLength: 1, maxLength: 5 }),
+        (cable, place, T, prospective, list) => {
+          const thermal = buildCase(caseOf(cable, place, T));
+          for (const limit of limitsAsked(thermal)) {
+            const question = { prospective, Ib: 1 };
+            const many = harmSets(thermal, list, limit, question);
+            for (const [i, set] of many.entries()) {
+              const one = harmSet(thermal, list[i] as Device, limit, question);
+              expect(missing(set.spans, one.spans)).toEqual([]);
+              expect(missing(one.spans, set.spans)).toEqual([]);
+              expect([set.Iz, set.loadHarms, set.silentAbove]).toEqual([one.Iz, one.loadHarms, one.silentAbove]);
+              if (set.spans.length !== one.spans.length) continue;
+              for (const [k, span] of set.spans.entries()) {
+                const other = one.spans[k] as HarmSet['spans'][number];
+                worst = Math.max(worst, Math.abs(span.from.I / other.from.I - 1), Math.abs(span.to.I / other.to.I - 1));
+              }
+            }
+          }
+        },
+      ),
+      { seed: 48, numRuns: 200 },
+    );
+    expect(worst).toBeLessThan(3e-3);
+  }, 60_000);
 });
 
 /** Intervals as a reader takes them from the words: 'from 21 A to 57 A', 'from 16 A up'. */

@@ -15,7 +15,9 @@ import {
   leastArea,
   leastAreaForEnergy,
   metals,
+  nonAdiabaticCurrent,
   nonAdiabaticFactor,
+  nonAdiabaticTime,
   plastics,
   shortRange,
   sources,
@@ -125,6 +127,20 @@ it('heat lost to the insulation always helps, more for thin cores and long times
       expect(nonAdiabaticFactor(metals.copper, pvc70, S, t, 1)).toBeGreaterThan(at(S, t));
     }),
   );
+});
+
+it('time with heat lost turns the current with heat lost about, and is never shorter than without', () => {
+  const S = fc.double({ min: 0.5e-6, max: 50e-6, noNaN: true });
+  const time = fc.double({ min: 0.05, max: 5, noNaN: true });
+  const k = adiabaticConstant(metals.copper, kelvin(70), kelvin(160));
+  fc.assert(
+    fc.property(S, time, (S, t) => {
+      const I = nonAdiabaticCurrent(k, metals.copper, pvc70, S, t);
+      expect(nonAdiabaticTime(k, metals.copper, pvc70, S, I) / t).toBeCloseTo(1, 9);
+      expect(allowedTime(k, S, I).value).toBeLessThan(t);
+    }),
+  );
+  expect(nonAdiabaticTime(k, metals.copper, pvc70, small, 1)).toBe(Number.POSITIVE_INFINITY);
 });
 
 it('the suspect lead stands an eighth of what its marking promises', () => {

@@ -1,8 +1,8 @@
 // `npm run speed`: every speed figure, each beside a baseline of the same run. Nothing here passes or fails.
 import { cordHour } from './cord-hour.ts';
-import { harmSets } from './harm-sets.ts';
+import { harmSetFigures } from './harm-sets.ts';
 import { ratings } from './ratings.ts';
 
 cordHour();
 ratings();
-harmSets();
+harmSetFigures();

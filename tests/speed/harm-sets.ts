@@ -4,6 +4,7 @@ import { buildCase, type Scenario } from '#engine';
 import type { Device, DeviceFamily } from '#engine/protection/device.ts';
 import { device } from '#engine/protection/devices.ts';
 import { harmSet } from '#engine/protection/harm-set.ts';
+import { harmSets } from '#engine/protection/harm-sets.ts';
 import { mend } from '#engine/protection/mend.ts';
 import { calibration, line, microseconds } from './clock.ts';
 
@@ -56,7 +57,7 @@ function matrix(kind: 'rating' | 'shortTime'): number {
         const of = buildCase(caseIn(place, size, metal));
         const limit = of.limits.find((one) => one.kind === kind);
         if (!limit) continue;
-        for (const by of devices) spans += harmSet(of, by, limit, question).spans.length;
+        for (const set of harmSets(of, devices, limit, question)) spans += set.spans.length;
       }
     }
   }
@@ -64,7 +65,7 @@ function matrix(kind: 'rating' | 'shortTime'): number {
 }
 
 /** Prints the figures. */
-export function harmSets(): void {
+export function harmSetFigures(): void {
   const base = calibration();
   line('calibration loop', `${base.toFixed(3)} µs`);
   const of = buildCase(caseIn(places[0] as Scenario['surroundings'], 1.5, 'copper'));
