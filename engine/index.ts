@@ -155,6 +155,7 @@ export {
   smallConductorCap,
 } from './protection/ampacity.ts';
 export { type AmpacityChain, ampacityChain, type BranchCircuit, continuousShare } from './protection/ampacity-chain.ts';
+export { type BandAt, bandAt, type EdgeForm, fastest, slowest } from './protection/band.ts';
 export { branchCordRule, type CordMake } from './protection/branch-cord-rule.ts';
 export {
   chooseSize,
@@ -179,11 +180,24 @@ export {
 export { actingShare, type Circuit, coordination, rewirableShare } from './protection/coordination.ts';
 export type { RuledCord } from './protection/cord-rule.ts';
 export { cordRatings } from './protection/cord-table.ts';
+export { type Device, type DeviceFamily, deviceConfidence, type Gate, lastGate } from './protection/device.ts';
+export { device, deviceFamilies, deviceOf, type FamilyEntry, standardRatings } from './protection/devices.ts';
 export { disconnectionTime, type Earthing, type TimeLimit } from './protection/disconnection.ts';
 export { type DropTable, printedDrop } from './protection/drop-table.ts';
 export { type Factor, factorProduct, ratingInPlace, tableCurrentNeeded } from './protection/factors.ts';
 export { adjustmentFactor, groupingFactor } from './protection/grouping-factor.ts';
 export type { Guard, Slowest } from './protection/guard.ts';
+export { type HarmFrom, type HarmQuestion, type HarmSet, harmSet, spanKind } from './protection/harm-set.ts';
+export { harmSets } from './protection/harm-sets.ts';
+export type { EdgeEvidence, HarmEdge, HarmSpan } from './protection/harm-spans.ts';
+export {
+  type HarmSentence,
+  type HarmSentenceId,
+  harmText,
+  harmWords,
+  type ToldSpan,
+  toldSpans,
+} from './protection/harm-words.ts';
 export { thermalInsulationFactor } from './protection/insulation-factor.ts';
 export { classThreeEnergy, type MeltingEnergy, meltingEnergy } from './protection/let-through.ts';
 export {
@@ -200,6 +214,8 @@ export {
   loopOf,
   partOf,
 } from './protection/loop.ts';
+export { type Judged, judge, type Mend, type MendAnswer, type MendQuestion, mend } from './protection/mend.ts';
+export type { Change, ChangeKind } from './protection/mend-changes.ts';
 export {
   type HeatLost,
   heatLost,
@@ -208,9 +224,11 @@ export {
   nonAdiabaticTime,
   usualContact,
 } from './protection/non-adiabatic.ts';
+export type { Operation } from './protection/operation.ts';
 export { type OtherSense, otherSenses } from './protection/other-senses.ts';
 export { plugFuseRule, plugRow } from './protection/plug-fuse-rule.ts';
 export { instantaneous, regulationCurrent } from './protection/regulation-currents.ts';
+export { isCord, type RuleQuestion, ruledMetal, ruleOfCase, soundCable } from './protection/rule-of-case.ts';
 export type { RuleOutcome, RuleStep, RuleVerdict, TestStep, ValueStep } from './protection/rule-steps.ts';
 export {
   type EnergyPair,
@@ -236,6 +254,7 @@ export {
   methodWords,
   type TableRating,
 } from './protection/table-rating.ts';
+export { type TimeToLimit, timeToLimit } from './protection/time-to-limit.ts';
 export {
   type ByTemperature,
   byTemperature,
@@ -324,7 +343,9 @@ export { scenarioFromLink } from './scenario/from-link.ts';
 export { type Parsed, parseScenario } from './scenario/parse.ts';
 export type {
   CableSpec,
+  DeviceSpec,
   MetalValues,
+  OwnDevice,
   PlasticValues,
   Scenario,
   SupplyStep,

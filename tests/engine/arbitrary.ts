@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { constructions } from '#engine/cable/constructions.ts';
 import { metals } from '#engine/material/metals.ts';
 import { plastics } from '#engine/material/plastics.ts';
+import { deviceFamilies } from '#engine/protection/devices.ts';
 import { arrangements } from '#engine/surroundings/air-laws.ts';
 
 const ids = (table: object) => fc.constantFrom(...Object.keys(table));
@@ -254,6 +255,21 @@ const start = fc.oneof(
   ),
 );
 
+const curvePoints = fc
+  .array(fc.tuple(amount(1, 1e4), amount(1e-3, 1e5)), { minLength: 1, maxLength: 6 })
+  .map((points) => {
+    const [I, t] = [points.map(([a]) => a).sort((a, b) => a - b), points.map(([, b]) => b).sort((a, b) => b - a)];
+    return I.map((current, i) => [current, t[i]]);
+  });
+const tabledDevice = fc
+  .constantFrom(...deviceFamilies)
+  .chain(({ id, ratings }) => fc.record({ family: kind(id), rating_A: fc.constantFrom(...ratings) }));
+const ownDevice = record(
+  { rating_A: amount(0.5, 100), slow: curvePoints },
+  { name: text(60), hold_A: amount(0.5, 200), breaker: fc.boolean(), fast: curvePoints },
+);
+const device = fc.oneof({ weight: 6, arbitrary: tabledDevice }, { weight: 1, arbitrary: ownDevice });
+
 /** Scenarios of the right shape, over the whole schema; some of them hold parts that do not fit each other. */
 export const anyScenario = record(
   { cable, surroundings, supply: fc.array(supplyStep, { minLength: 1, maxLength: 5 }) },
@@ -279,6 +295,7 @@ export const anyScenario = record(
       },
     ),
     limits: fc.array(extraLimit, { maxLength: 4 }),
+    device,
   },
 );
 
