@@ -13,6 +13,7 @@ export {
 export { type Cable, cableOf } from './cable/cable.ts';
 export { type Construction, construction, constructions } from './cable/constructions.ts';
 export { type CordRating, cordRating } from './cable/cord-ratings.ts';
+export { fixedCable } from './cable/fixed-cable.ts';
 export { inMetal } from './cable/in-metal.ts';
 export { inSize, markedSize } from './cable/in-size.ts';
 export { type SectionPart, type SectionShape, type ShareGrid, sectionShape, shareGrid } from './cable/picture.ts';
@@ -181,6 +182,13 @@ export { actingShare, type Circuit, coordination, rewirableShare } from './prote
 export type { RuledCord } from './protection/cord-rule.ts';
 export { cordRatings } from './protection/cord-table.ts';
 export { type Device, type DeviceFamily, deviceConfidence, type Gate, lastGate } from './protection/device.ts';
+export {
+  type DeviceEnergy,
+  deviceEnergy,
+  type Energy,
+  type MakerEnergy,
+  usualCapacity,
+} from './protection/device-energy.ts';
 export { device, deviceFamilies, deviceOf, type FamilyEntry, standardRatings } from './protection/devices.ts';
 export { disconnectionTime, type Earthing, type TimeLimit } from './protection/disconnection.ts';
 export { type DropTable, printedDrop } from './protection/drop-table.ts';
@@ -224,7 +232,7 @@ export {
   nonAdiabaticTime,
   usualContact,
 } from './protection/non-adiabatic.ts';
-export type { Operation } from './protection/operation.ts';
+export { type InSeries, inSeries, type Operation } from './protection/operation.ts';
 export { type OtherSense, otherSenses } from './protection/other-senses.ts';
 export { plugFuseRule, plugRow } from './protection/plug-fuse-rule.ts';
 export { instantaneous, regulationCurrent } from './protection/regulation-currents.ts';
@@ -238,6 +246,7 @@ export {
   selectiveByEnergy,
   selectiveGG,
 } from './protection/selectivity.ts';
+export { predictWithDevice, seriesOf } from './protection/series-of.ts';
 export {
   branchCordSizes,
   branchSizes,

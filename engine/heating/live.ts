@@ -1,4 +1,5 @@
 import type { Place } from '../material/limits.ts';
+import type { InSeries, Operation } from '../protection/operation.ts';
 import type { SupplyStep } from '../scenario/schema.ts';
 import { crossing, eventWatch, type HeatEvent, nodeTemperature, placeAt } from './events.ts';
 import { marchOf } from './march.ts';
@@ -17,10 +18,12 @@ export interface LiveState {
   readonly lead: LeadReading;
   /** Heat made per metre [W/m]. */
   readonly heat: number;
-  /** False once the metal has begun to melt or the supply has no solution; time stands still from then on. */
+  /** False once the metal has begun to melt, the supply has no solution or the device has surely opened; time stands still from then on. */
   readonly going: boolean;
   /** The stop that cut the last `advance` short; null when it went all the way. */
   readonly halted: LiveStop | null;
+  /** When the device in series may have acted and has surely acted; null where there is none. */
+  readonly device: Operation | null;
 }
 
 /** A temperature [K] at a place on which a live run is to halt: an abort limit. */
@@ -45,8 +48,9 @@ export interface Live {
 /**
  * Opens the stepping interface on a case. It runs on the same solver as a whole run and does not drift against it.
  * @param expectedCurrent the largest current it is likely to see [A]; it sets how fine the mesh is
+ * @param series the device in series with this run, if any
  */
-export function liveRun(of: ThermalCase, expectedCurrent = greatestCurrent(of)): Live {
+export function liveRun(of: ThermalCase, expectedCurrent = greatestCurrent(of), series: InSeries | null = null): Live {
   const march = marchOf(of, expectedCurrent);
   const { radial, mesh } = march;
   const last = mesh.r.length - 1;
@@ -61,7 +65,8 @@ export function liveRun(of: ThermalCase, expectedCurrent = greatestCurrent(of)):
   let ended = false; // at melting, or where the supply lost its solution
   let stops: readonly LiveStop[] = [];
   let halted: LiveStop | null = null;
-  const going = () => !ended && conductor() < melt && supply.possible(conductor());
+  const opened = () => series !== null && series.operation().surelyBy !== null;
+  const going = () => !ended && !opened() && conductor() < melt && supply.possible(conductor());
 
   function state(): LiveState {
     const T = conductor();
@@ -76,6 +81,7 @@ export function liveRun(of: ThermalCase, expectedCurrent = greatestCurrent(of)):
       heat: heatMade(of, lead.I, T),
       going: going(),
       halted,
+      device: series?.operation() ?? null,
     };
   }
 
@@ -83,7 +89,8 @@ export function liveRun(of: ThermalCase, expectedCurrent = greatestCurrent(of)):
 
   /** The part of a step before a stop, before melting, or before the supply loses its solution. */
   function partOf(t: number, h: number, dense: Float64Array): number {
-    let part = Math.min(crossing(dense, 0, melt) ?? 1, lastPossible(dense, supply) ?? 1);
+    const opens = series?.opens(h, dense, supply) ?? 2;
+    let part = Math.min(crossing(dense, 0, melt) ?? 1, lastPossible(dense, supply) ?? 1, opens);
     for (const stop of stops) {
       const s = crossing(dense, placeAt[stop.place], nodeTemperature(of, stop.place, stop.T));
       if (s === undefined || s >= part) continue;
@@ -91,6 +98,7 @@ export function liveRun(of: ThermalCase, expectedCurrent = greatestCurrent(of)):
       halted = stop;
     }
     watch.look(t, h, dense, part);
+    series?.take(t, h, part, dense, supply);
     return part;
   }
 

@@ -1,3 +1,4 @@
+import type { InSeries } from '../protection/operation.ts';
 import { marchOf } from './march.ts';
 import type { Mesh } from './mesh.ts';
 import type { ThermalCase } from './thermal-case.ts';
@@ -22,12 +23,13 @@ export interface RadialProfile {
 
 /**
  * The radial profile of a case after `t` [s], by marching it there through its supply steps. Held at the run's end, which
- * is the scenario's duration or, earlier, the moment when the metal begins to melt or the supply has no solution.
+ * is the scenario's duration or, earlier, the moment when the metal begins to melt, the supply has no solution, or the device
+ * in series has surely opened.
  */
-export function profileAt(of: ThermalCase, t: number): RadialProfile {
+export function profileAt(of: ThermalCase, t: number, series: InSeries | null = null): RadialProfile {
   const march = marchOf(of, greatestCurrent(of));
   const { radial, mesh } = march;
-  walkSupply(of, march, Math.min(Math.max(0, t), durationOf(of.scenario)));
+  walkSupply(of, march, Math.min(Math.max(0, t), durationOf(of.scenario)), {}, series);
   return { t: march.time(), r: mesh.r, T: Float64Array.from(radial.y), u: shares(mesh), surface: mesh.surface };
 }
 

@@ -1,4 +1,4 @@
-import type { Operation } from '../protection/operation.ts';
+import type { InSeries, Operation } from '../protection/operation.ts';
 import type { SupplyStep } from '../scenario/schema.ts';
 import { lifeUsed } from './ageing.ts';
 import { eventWatch, type HeatEvent } from './events.ts';
@@ -7,7 +7,7 @@ import { denseAt } from './radial.ts';
 import { heatMade } from './steady.ts';
 import { type Supply, supplyOf } from './supply.ts';
 import { leadResistance, type ThermalCase } from './thermal-case.ts';
-import { deviceInSeries, durationOf, greatestCurrent, type Onlooker, type Outcome, walkSupply } from './walk.ts';
+import { durationOf, greatestCurrent, type Onlooker, type Outcome, walkSupply } from './walk.ts';
 
 /** Curves over time; arrays of one length. A supply step's change stands twice, before and after, at the same time. */
 export interface Curves {
@@ -39,7 +39,7 @@ export interface Run {
   readonly curves: Curves;
   readonly events: readonly HeatEvent[];
   readonly energy: EnergyAccount;
-  /** When the device in series may have acted and has surely acted; null where the case has none. */
+  /** When the device in series may have acted and has surely acted; null where none was put in series. */
   readonly device: Operation | null;
   /** Share of the insulation's life used; null where it has no ageing data. */
   readonly lifeUsed: number | null;
@@ -95,6 +95,8 @@ export interface RunOptions {
   readonly tolerance?: number;
   /** Samples of the curves for each step of the solver; 6 unless given. */
   readonly samplesPerStep?: number;
+  /** The device of the case, put in series for this one run; see `seriesOf`. Without it the case runs as if it had none. */
+  readonly series?: InSeries | null;
 }
 
 /**
@@ -121,7 +123,7 @@ export function runCase(of: ThermalCase, options: RunOptions = {}): Run {
     ];
     record.add(march.time(), conductor, surface, last, supply);
   };
-  const series = deviceInSeries(of);
+  const series = options.series ?? null;
   const onlooker: Onlooker = {
     begins,
     steps(t, h, dense, part, supply, end) {

@@ -2,8 +2,6 @@ import { type Cable, cableOf } from '../cable/cable.ts';
 import { type ShapeLevels, shapeLevels } from '../cable/section-of.ts';
 import type { Limit } from '../material/limits.ts';
 import { resistanceRatio, T20 } from '../material/resistivity.ts';
-import type { Device } from '../protection/device.ts';
-import { deviceOf } from '../protection/devices.ts';
 import { kelvin } from '../quantity.ts';
 import { ScenarioFault } from '../scenario/fault.ts';
 import type { Scenario } from '../scenario/schema.ts';
@@ -34,8 +32,6 @@ export interface ThermalCase {
   readonly T0: number;
   readonly lead: { readonly length: number; readonly inSeries: number; readonly contact: number };
   readonly limits: readonly Limit[];
-  /** Fuse or breaker in series; null where the case has none. */
-  readonly device: Device | null;
 }
 
 function sheathRing({ sheath, bodyRadius, outerRadius }: Cable): Ring[] {
@@ -90,7 +86,6 @@ export function buildCase(scenario: Scenario): ThermalCase {
     T0,
     lead: { length, inSeries: scenario.lead?.inSeries ?? 2, contact: scenario.lead?.contact_ohm ?? 0 },
     limits: limitsOf(scenario, cable),
-    device: scenario.device ? deviceOf(scenario.device) : null,
   };
 }
 

@@ -170,6 +170,31 @@ function supplyStatements(of: ThermalCase, run: Run): Statement[] {
   return list;
 }
 
+function deviceStatements({ scenario }: ThermalCase, { device, end, outcome }: Run): Statement[] {
+  if (!scenario.device) return [];
+  if (!device)
+    return [
+      {
+        id: 'no device',
+        text: 'The fuse or breaker of this case is left out here. The current flows as if there were none.',
+      },
+    ];
+  const held =
+    outcome === 'device opened' ? [] : [{ id: 'device holds', text: 'Nothing makes the device act within this run.' }];
+  const { mayFrom } = device;
+  const may: Statement[] =
+    mayFrom !== null && mayFrom < end
+      ? [
+          {
+            id: 'device may act',
+            text: 'From here on the device may have acted already. The curve shows the longest it can hold.',
+            from: mayFrom,
+          },
+        ]
+      : [];
+  return [...may, ...held];
+}
+
 /** How far a run's result holds. */
 export function validityOf(of: ThermalCase, run: Run): Validity {
   const statements = [
@@ -184,6 +209,7 @@ export function validityOf(of: ThermalCase, run: Run): Validity {
     ...shapeStatement(of),
     ...placeStatements(of),
     ...supplyStatements(of, run),
+    ...deviceStatements(of, run),
     ...insulationStatements(of, run),
     ...metalStatements(of, run),
   ];

@@ -1,4 +1,4 @@
-import { type InSeries, inSeries } from '../protection/operation.ts';
+import type { InSeries } from '../protection/operation.ts';
 import { kelvin } from '../quantity.ts';
 import type { Scenario, SupplyStep } from '../scenario/schema.ts';
 import { crossing, nodeTemperature, placeAt } from './events.ts';
@@ -52,7 +52,7 @@ export function walkSupply(
   march: March,
   end: number,
   onlooker: Onlooker = {},
-  series: InSeries | null = deviceInSeries(of),
+  series: InSeries | null = null,
 ): Outcome {
   const { supply: list, cycles = 1 } = of.scenario;
   const conductor = () => march.radial.y[0] as number;
@@ -69,9 +69,6 @@ export function walkSupply(
   }
   return 'completed';
 }
-
-/** The device of a case, ready for a run; null where it has none. */
-export const deviceInSeries = ({ device }: ThermalCase): InSeries | null => (device ? inSeries(device) : null);
 
 function walkStep(
   of: ThermalCase,

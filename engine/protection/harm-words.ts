@@ -18,6 +18,7 @@ export type HarmSentenceId =
   | 'not found'
   | 'assumed'
   | 'start'
+  | 'melting'
   | 'borrowed limit';
 
 /** One sentence of the verdict, with the intervals whose ends it names. */
@@ -70,6 +71,7 @@ export function harmWords(set: HarmSet, practice: 'iec' | 'na' = 'iec'): HarmSen
   const { device, limit, prospective, spans } = set;
   const T = degrees(limit, practice);
   const it = who[limit.place];
+  const load = +(set.Ib ?? 0).toPrecision(3);
   const overload = toldSpans(spans.filter((span) => spanKind(device, span) !== 'fault'));
   const fault = toldSpans(spans.filter((span) => spanKind(device, span) === 'fault'));
   const open = device.kind === 'fuse' ? 'opened' : 'tripped';
@@ -77,7 +79,7 @@ export function harmWords(set: HarmSet, practice: 'iec' | 'na' = 'iec'): HarmSen
   const say = (id: HarmSentenceId, when: boolean, text: string, told: readonly ToldSpan[] = []): HarmSentence[] =>
     when ? [{ id, text: sentence(text), spans: told }] : [];
   return [
-    ...say('load', set.loadHarms, `the load of ${ampere(set.Ib ?? 0)} alone takes ${it} past ${T}.`),
+    ...say('load', set.loadHarms, `the load of ${ampere(load)} alone takes ${it} past ${T}.`),
     ...overload.flatMap((span, i) =>
       say(
         'overload',
@@ -103,7 +105,12 @@ export function harmWords(set: HarmSet, practice: 'iec' | 'na' = 'iec'): HarmSen
     ),
     ...say('not found', endless, `the upper end was not found. ${device.silent}`),
     ...assumedWords(set, say),
-    ...say('start', set.loaded !== null, `the cable carries ${ampere(set.Ib ?? 0)} before.`),
+    ...say('start', set.loaded !== null, `the cable carries ${ampere(load)} before.`),
+    ...say(
+      'melting',
+      limit.place !== 'conductor' && spans.length > 0,
+      'where the metal would melt before that, melting counts.',
+    ),
     ...say('borrowed limit', set.borrowed, `${T} is a limit for ${limit.duration}, taken here for longer.`),
   ];
 }

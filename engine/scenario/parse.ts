@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { loadedStart } from '../heating/start.ts';
 import { buildCase } from '../heating/thermal-case.ts';
+import { deviceOf } from '../protection/devices.ts';
 import { type Fault, ScenarioFault } from './fault.ts';
 import { type Scenario, scenarioSchema } from './schema.ts';
 
@@ -32,6 +33,7 @@ export function parseScenario(input: unknown): Parsed {
   if (!result.success) return { faults: faultsOf(result.issues) };
   try {
     loadedStart(buildCase(result.output));
+    if (result.output.device) deviceOf(result.output.device);
   } catch (fault) {
     if (fault instanceof ScenarioFault) return { faults: [fault.fault] };
     throw fault;

@@ -203,11 +203,7 @@ const deviceFamilyIds = [
   'ul248-14 delay',
 ] as const satisfies readonly DeviceFamily[];
 
-const curvePoint = v.strictTuple(
-  [amount(1e-3, 1e6, 'A'), amount(1e-4, 1e6, 's')],
-  (issue) =>
-    `${typeof issue.input === 'object' ? 'is not such a pair' : `is ${issue.input}`}; it must be a pair [A, s]`,
-);
+const curvePoint = v.strictTuple([amount(1e-3, 1e6, 'A'), amount(1e-4, 1e6, 's')], 'must be a pair [A, s]');
 
 /** A device by points of its maker's curve. */
 const ownDevice = record({

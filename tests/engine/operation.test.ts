@@ -1,12 +1,16 @@
 // A device in series with a run: it ends the run where it has surely opened, and tells from when it may have.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { liveRun } from '#engine/heating/live.ts';
+import { predict } from '#engine/heating/predict.ts';
 import { profileAt } from '#engine/heating/profile.ts';
 import { runCase } from '#engine/heating/run.ts';
 import { buildCase } from '#engine/heating/thermal-case.ts';
+import type { Validity } from '#engine/heating/validity.ts';
 import { fastest, slowest } from '#engine/protection/band.ts';
 import type { Device, DeviceFamily } from '#engine/protection/device.ts';
 import { device, deviceFamilies } from '#engine/protection/devices.ts';
+import { predictWithDevice, seriesOf } from '#engine/protection/series-of.ts';
 import type { Scenario } from '#engine/scenario/schema.ts';
 import { everydayScenario } from './arbitrary.ts';
 
@@ -20,8 +24,9 @@ const held = (I_A: number, duration_s?: number) => ({
   ...(duration_s === undefined ? {} : { duration_s }),
 });
 const off = (duration_s: number) => ({ kind: 'off' as const, duration_s });
+const withDevice = (scenario: Scenario) => runCase(buildCase(scenario), { series: seriesOf(scenario) });
 const run = (family: DeviceFamily, rating_A: number, supply: Scenario['supply'], more: Partial<Scenario> = {}) =>
-  runCase(buildCase({ ...lead, supply, device: { family, rating_A }, run: { duration_s: 10_000 }, ...more }));
+  withDevice({ ...lead, supply, device: { family, rating_A }, run: { duration_s: 10_000 }, ...more });
 
 describe('a device in series', () => {
   it('acts at a held current when its band says so', () => {
@@ -99,11 +104,32 @@ describe('a device in series', () => {
 
   it('ends a profile where it ends the run, and leaves a case without a device alone', () => {
     const scenario: Scenario = { ...lead, supply: [held(50)], device: { family: 'bs1362', rating_A: 13 } };
-    expect(profileAt(buildCase(scenario), 1000).t).toBeCloseTo(20, 6);
+    expect(profileAt(buildCase(scenario), 1000, seriesOf(scenario)).t).toBeCloseTo(20, 6);
     const { device: _, ...without } = scenario;
     const free = runCase(buildCase(without));
     expect(free.device).toBeNull();
     expect(free.end).toBe(3600);
+    expect(seriesOf(without)).toBeNull();
+  });
+
+  it('stops a live run at the same moment, and keeps it stopped', () => {
+    const scenario: Scenario = { ...lead, supply: [held(50)], device: { family: 'bs1362', rating_A: 13 } };
+    const live = liveRun(buildCase(scenario), 50, seriesOf(scenario));
+    expect(live.advance(7).device?.mayFrom).toBeCloseTo(0.1, 6);
+    expect(live.advance(100).t).toBeCloseTo(20, 6);
+    live.setSupply(held(5));
+    const after = live.advance(10);
+    expect([after.going, after.device?.surelyBy !== null]).toEqual([false, true]);
+    expect(after.t).toBeCloseTo(20, 6);
+  });
+
+  it('is named where a run leaves it out, and where it may have acted', () => {
+    const scenario: Scenario = { ...lead, supply: [held(50)], device: { family: 'bs1362', rating_A: 13 } };
+    const ids = ({ validity }: { validity: Validity }) => validity.statements.map(({ id }) => id);
+    expect(ids(predict(scenario))).toContain('no device');
+    expect(ids(predictWithDevice(scenario))).toContain('device may act');
+    expect(ids(predictWithDevice({ ...scenario, supply: [held(13)] }))).toContain('device holds');
+    expect(predictWithDevice(scenario).run.outcome).toBe('device opened');
   });
 
   it('keeps energy accounted for and events in order, whatever the run', () => {
@@ -119,7 +145,7 @@ describe('a device in series', () => {
         } catch {
           return; // parts that do not fit
         }
-        const cut = runCase(buildCase({ ...plain, device: of }));
+        const cut = withDevice({ ...plain, device: of });
         const { surelyBy, mayFrom, assumed } = cut.device as NonNullable<typeof cut.device>;
         expect(Math.abs(cut.energy.imbalance)).toBeLessThan(1e-6);
         expect(cut.end).toBeLessThanOrEqual(whole.end + 1e-9);

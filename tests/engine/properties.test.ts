@@ -1,7 +1,8 @@
 // Whatever a scenario holds: it is refused in words, or predicted in bounded time with finite numbers that obey the first law.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Prediction, predict } from '#engine/heating/predict.ts';
+import type { Prediction } from '#engine/heating/predict.ts';
+import { predictWithDevice } from '#engine/protection/series-of.ts';
 import { parseScenario } from '#engine/scenario/parse.ts';
 import type { Scenario } from '#engine/scenario/schema.ts';
 import { anyScenario } from './arbitrary.ts';
@@ -87,7 +88,7 @@ function tried(given: unknown): string[] | null {
     return null;
   }
   const before = performance.now();
-  const found = wrongs(scenario, predict(scenario));
+  const found = wrongs(scenario, predictWithDevice(scenario));
   const took = performance.now() - before;
   return took > longest_ms ? [...found, `took ${took} ms`] : found;
 }

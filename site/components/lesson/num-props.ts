@@ -1,28 +1,10 @@
 import * as v from 'valibot';
-import {
-  ageingMeasuredTo,
-  type CastKey,
-  cast,
-  celsius,
-  type LimitKind,
-  type MetalId,
-  metals,
-  type PlasticId,
-  plastics,
-} from '#engine';
+import { ageingMeasuredTo, celsius, type LimitKind, type MetalId, metals, type PlasticId, plastics } from '#engine';
 import type { Practice } from '../../lib/practice.ts';
 import { forPractice, isEach } from './by-practice.ts';
+import { amount, castKey, oneOf } from './prop-parts.ts';
 
 // What <Num> accepts for one practice, by what the number is of. Each prop may be written by practice as well.
-
-const oneOf = <const T extends string>(options: readonly T[]) =>
-  v.picklist(options, ({ received }) => `${received} is none of ${options.join(', ')}`);
-const amount = (least: number, most: number, unit: string) =>
-  v.pipe(
-    v.number(`is a number in ${unit}, in braces`),
-    v.minValue(least, `is at least ${least} ${unit}`),
-    v.maxValue(most, `is at most ${most} ${unit}`),
-  );
 
 /** What can be read off a case that is run. */
 export const caseNumbers = [
@@ -76,7 +58,7 @@ const givenNumber = v.strictObject({
 
 /** The load and the lead of a case: amperes or volts, ambient in °C, times in seconds, length in metres. */
 export const caseProps = {
-  cast: oneOf(Object.keys(cast) as CastKey[]),
+  cast: castKey,
   amps: v.optional(amount(0, 1000, 'A')),
   volts: v.optional(amount(0, 1000, 'V')),
   ambient: amount(-60, 200, '°C'),

@@ -1,27 +1,15 @@
 import * as v from 'valibot';
-import { type CastKey, cast, type PlasticId, plastics, type SourceId, sources } from '#engine';
+import { type PlasticId, plastics, type SourceId, sources } from '#engine';
 import { askProps } from './ask-props.ts';
-import { type ByPractice, isEach } from './by-practice.ts';
 import { heatLedgerProps, wrapAndWindProps } from './heat-props.ts';
 import { faultWords, numProps } from './num-props.ts';
+import { amount, castKey, castPair, either, figureNumber, named, oneOf, words } from './prop-parts.ts';
 import { metalQuartetProps, sizeLadderProps, voltsAlongProps } from './run-props.ts';
 import { sketchProps } from './sketch-props.ts';
 
 // Props in MDX are checked by no compiler, so each component of a lesson has its accepted values here. The component itself
 // parses its props when the page is built, and a test parses every lesson.
 
-const words = (what: string) => v.pipe(v.string(`${what} is text`), v.trim(), v.minLength(1, `${what} is empty`));
-const named = v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]*$/, 'a name is small letters, digits and dashes: warm-up'));
-const oneOf = <const T extends string>(options: readonly T[]) =>
-  v.picklist(options, ({ received }) => `${received} is none of ${options.join(', ')}`);
-const amount = (least: number, most: number, unit: string) =>
-  v.pipe(
-    v.number(`is a number in ${unit}, in braces`),
-    v.minValue(least, `is at least ${least} ${unit}`),
-    v.maxValue(most, `is at most ${most} ${unit}`),
-  );
-
-const castKey = oneOf(Object.keys(cast) as CastKey[]);
 /** Seconds of a run: the longest a lesson shows is a day. */
 const seconds = amount(1, 86_400, 's');
 
@@ -35,17 +23,9 @@ const load = {
 };
 /** Length of the run, and surroundings other than still air as a scenario has them, without the ambient. */
 const place = {
-  length: v.optional(
-    v.lazy((input) => {
-      const one = amount(0.01, 5000, 'm');
-      return isEach(input) ? v.strictObject({ iec: one, na: one }) : one;
-    }) as v.GenericSchema<ByPractice<number>>,
-  ),
+  length: v.optional(either(amount(0.01, 5000, 'm'))),
   surroundings: v.optional(v.record(v.string(), v.union([v.string(), v.number(), v.boolean()]))),
 };
-/** A member of the cast for each practice. */
-const pair = v.strictObject({ iec: castKey, na: castKey }, 'is a member of the cast for iec and for na');
-
 const practice = oneOf(['iec', 'na']);
 
 /** The accepted props of each component that a lesson may use, by its name in MDX. */
@@ -59,7 +39,7 @@ export const lessonProps = {
   /** A standard by its designation, from the bibliography. */
   Cite: v.strictObject({ of: oneOf(Object.keys(sources) as SourceId[]) }),
   /** A prediction in four facts; `figure` is the id of the figure that answers it. */
-  Predict: v.strictObject({ id: named, figure: named, cast: pair, ...load }),
+  Predict: v.strictObject({ id: named, figure: named, cast: castPair, ...load }),
   /** What is folded away until the prediction `of` is locked in, or each of several. */
   AfterPrediction: v.strictObject({
     of: v.lazy((input) => (Array.isArray(input) ? v.array(named) : named)) as v.GenericSchema<string | string[]>,
@@ -75,9 +55,9 @@ export const lessonProps = {
   /** A lead whose current goes on and off, over time. */
   EmberTrace: v.strictObject({
     id: named,
-    number: v.pipe(v.string(), v.regex(/^\d\.\d\.\d$/, 'is written like 2.2.1')),
+    number: figureNumber,
     title: words('title'),
-    cast: pair,
+    cast: castPair,
     ...load,
     ...place,
     controls: v.optional(
@@ -104,9 +84,9 @@ export const lessonProps = {
   /** A cord cut across, from conductor to air. */
   CoreSection: v.strictObject({
     id: named,
-    number: v.pipe(v.string(), v.regex(/^\d\.\d\.\d$/, 'is written like 2.2.1')),
+    number: figureNumber,
     title: words('title'),
-    cast: pair,
+    cast: castPair,
     ...load,
     at: v.optional(seconds),
     controls: v.optional(v.array(oneOf(['current', 'loaded', 'ambient', 'time', 'insulation']))),
@@ -114,7 +94,7 @@ export const lessonProps = {
   /** What an insulation stands: its limits, a temperature that is held in °C, and for how long in seconds. */
   LimitStrip: v.strictObject({
     id: named,
-    number: v.pipe(v.string(), v.regex(/^\d\.\d\.\d$/, 'is written like 2.2.1')),
+    number: figureNumber,
     title: words('title'),
     insulation: v.optional(oneOf(Object.keys(plastics) as PlasticId[])),
     held: v.optional(amount(20, 400, '°C')),

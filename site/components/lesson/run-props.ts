@@ -1,46 +1,9 @@
 import * as v from 'valibot';
-import { awgSizes, type CastKey, cast, standardSizes } from '#engine';
-import { isEach } from './by-practice.ts';
+import { amount, either, leadParts, oneOf, sizesByPractice } from './prop-parts.ts';
 
 // What the figures of a lead with a length accept: sizes side by side, volts along a run, one cord in four metals.
 
-const words = (what: string) => v.pipe(v.string(`${what} is text`), v.trim(), v.minLength(1, `${what} is empty`));
-const oneOf = <const T extends string>(options: readonly T[]) =>
-  v.picklist(options, ({ received }) => `${received} is none of ${options.join(', ')}`);
-const amount = (least: number, most: number, unit: string) =>
-  v.pipe(
-    v.number(`is a number in ${unit}, in braces`),
-    v.minValue(least, `is at least ${least} ${unit}`),
-    v.maxValue(most, `is at most ${most} ${unit}`),
-  );
-
-/** One value for both practices, or one for each. */
-const either = <T>(one: v.GenericSchema<T>) =>
-  v.lazy((input) => (isEach(input) ? v.strictObject({ iec: one, na: one }) : one)) as v.GenericSchema<
-    T | { iec: T; na: T }
-  >;
-
-const sizesOf = (list: readonly number[], unit: string) =>
-  v.pipe(
-    v.array(v.picklist(list, ({ received }) => `${received} is no size in ${unit}`)),
-    v.minLength(2, 'names two sizes at least'),
-    v.maxLength(7, 'names more than seven sizes'),
-  );
-const castKey = oneOf(Object.keys(cast) as CastKey[]);
-
-const lead = {
-  id: v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]*$/, 'a name is small letters, digits and dashes: warm-up')),
-  number: v.pipe(v.string(), v.regex(/^\d\.\d\.\d$/, 'is written like 2.2.1')),
-  title: words('title'),
-  cast: v.strictObject({ iec: castKey, na: castKey }, 'is a member of the cast for iec and for na'),
-  ambient: either(amount(-60, 200, '°C')),
-  sizes: v.optional(
-    v.strictObject({
-      iec: sizesOf([...standardSizes.map(({ area_mm2 }) => area_mm2), 1.25], 'mm²'),
-      na: sizesOf(awgSizes, 'AWG'),
-    }),
-  ),
-};
+const lead = { ...leadParts, sizes: v.optional(sizesByPractice) };
 const amps = either(amount(0, 1000, 'A'));
 const length_m = either(amount(0.5, 1000, 'm'));
 

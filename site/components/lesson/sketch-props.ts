@@ -1,14 +1,13 @@
 import * as v from 'valibot';
 import { forPractice, isEach } from './by-practice.ts';
 import { caseProps, faultWords } from './num-props.ts';
-
-const named = v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]*$/, 'a name is small letters, digits and dashes: warm-up'));
+import { figureNumber, named, words } from './prop-parts.ts';
 
 /** What <SketchPad> accepts, as one practice has it. */
 const forOne = v.strictObject({
   id: named,
-  number: v.optional(v.pipe(v.string(), v.regex(/^\d\.\d\.\d$/, 'is written like 2.2.1'))),
-  title: v.pipe(v.string('title is text'), v.trim(), v.minLength(1, 'title is empty')),
+  number: v.optional(figureNumber),
+  title: words('title'),
   figure: v.optional(named),
   quantity: v.optional(v.picklist(['temperature', 'current'], 'is temperature or current')),
   ...caseProps,
