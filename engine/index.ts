@@ -186,6 +186,7 @@ export {
   type DeviceEnergy,
   deviceEnergy,
   type Energy,
+  energyOver,
   type MakerEnergy,
   usualCapacity,
 } from './protection/device-energy.ts';

@@ -28,6 +28,9 @@ export interface MakerEnergy {
   readonly letThrough?: number | undefined;
 }
 
+/** I²t [A²s] of a current `I` [A] that lasts `t` [s]. */
+export const energyOver = (I: number, t: number): number => I ** 2 * t;
+
 /** Short-circuit capacity that a household breaker's class is read at [A]. */
 export const usualCapacity = 6000;
 
@@ -58,7 +61,7 @@ function leastOf(device: Device, I: number): Energy | null {
   const t = fastest(device, I, 'guaranteed');
   if (t === 0 || t === Number.POSITIVE_INFINITY) return null;
   const confidence = notBefore.find((gate) => gate.I >= I)?.confidence ?? hold.confidence;
-  return { I2t: I ** 2 * t, ...cite(source, where, confidence) };
+  return { I2t: energyOver(I, t), ...cite(source, where, confidence) };
 }
 
 type Greatest = { readonly energy: Energy | null; readonly statements: readonly Statement[] };
@@ -69,10 +72,10 @@ function greatestOf(device: Device, I: number, t: number): Greatest {
   if (!gate || t > adiabaticTo) return { energy: null, statements: [t > adiabaticTo ? slow : silent(device)] };
   const confidence = gate.confidence;
   if (kind === 'fuse' && I > gate.I) {
-    const energy = { I2t: gate.I ** 2 * gate.t, ...cite(source, where, confidence) };
+    const energy = { I2t: energyOver(gate.I, gate.t), ...cite(source, where, confidence) };
     return { energy, statements: [notGrowing(gate.I)] };
   }
-  const byTime: Energy = { I2t: I ** 2 * t, ...cite(source, where, confidence) };
+  const byTime: Energy = { I2t: energyOver(I, t), ...cite(source, where, confidence) };
   const tabled = family === 'B' || family === 'C' ? classThreeEnergy(family, In, usualCapacity) : null;
   if (!tabled || tabled.value >= byTime.I2t || t > 0.1 || I > usualCapacity) return { energy: byTime, statements: [] };
   return { energy: { ...tabled, I2t: tabled.value }, statements: [atCapacity] };

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { type PlasticId, plastics, type SourceId, sources } from '#engine';
 import { askProps } from './ask-props.ts';
+import { i2tScaleProps, loopTraceProps, sizeChooserProps } from './circuit-props.ts';
 import { heatLedgerProps, wrapAndWindProps } from './heat-props.ts';
 import { faultWords, numProps } from './num-props.ts';
 import { amount, castKey, castPair, either, figureNumber, named, oneOf, words } from './prop-parts.ts';
@@ -77,6 +78,12 @@ export const lessonProps = {
   VoltsAlong: voltsAlongProps,
   /** One cord in four metals, with amps or volts held. */
   MetalQuartet: metalQuartetProps,
+  /** From a load to a size, one step a card. */
+  SizeChooser: sizeChooserProps,
+  /** The loop of a fault to earth, drawn round with every ohm. */
+  LoopTrace: loopTraceProps,
+  /** What a conductor stands in a short circuit, and what two devices let through. */
+  I2tScale: i2tScaleProps,
   /** Heat made against heat lost, over conductor temperature. */
   HeatLedger: heatLedgerProps,
   /** One lead in several surroundings, side by side. */

@@ -1,0 +1,76 @@
+import { coldReadingShare } from '#engine';
+import { fixed, quantity, significant, temperature, thin, three, timeInWords } from '../../lib/format.ts';
+import { shortName } from '../figure/devices.ts';
+import { lengthWords } from '../figure/length-words.ts';
+import type { LoopCase } from './loop-case.ts';
+
+/** Ohms as the trade tells a loop: '1.79 Ω'. */
+export const ohms = (R: number): string => (R < 0.1 ? `${fixed(R, 3)}${thin}Ω` : three(R, 'Ω'));
+
+/** A fault current: three figures. */
+export const amps = (I: number): string => `${significant(I, 3)}${thin}A`;
+
+/** A time that a device may take, in words. */
+export function opensWithin(t: number | null): string {
+  if (t === null) return 'no time is told';
+  return Number.isFinite(t) ? `within ${timeInWords(t)}` : 'it may hold for ever';
+}
+
+/** Whether the fault clears: 'clears in time', 'does not surely clear in time', or that the code sets no number. */
+export function verdictWords({ clearing, limit }: LoopCase): string {
+  if (!limit) return 'no rule in ohms or seconds';
+  if (clearing.outcome === 'met') return 'passes: it clears in time';
+  return clearing.outcome === 'not met' ? 'fails: it does not surely clear in time' : 'not shown';
+}
+
+function inTime({ clearing, device, limit, loop }: LoopCase): string {
+  const name = shortName(device);
+  const { t, I } = clearing;
+  if (limit === null) {
+    const said =
+      t !== null && Number.isFinite(t)
+        ? `Its standard promises that the ${name} opens within ${timeInWords(t)}, no sooner.`
+        : `At that current the ${name} may hold for ever.`;
+    return `${said} The code sets no ohms and no seconds. It asks for a path that opens the device.`;
+  }
+  const allowed = `${fixed(limit.t, 1)}${thin}s`;
+  if (clearing.outcome === 'met')
+    return `The ${name} surely opens within ${timeInWords(t ?? 0)}, and ${allowed} are allowed: the fault clears in time.`;
+  const may =
+    t === null
+      ? `No standard tells when the ${name} opens.`
+      : Number.isFinite(t)
+        ? `At ${amps(I)} the ${name} may take ${timeInWords(t)}, and ${allowed} are allowed.`
+        : `At ${amps(I)} the ${name} may hold for ever.`;
+  const most =
+    clearing.greatestLoop === null
+      ? ''
+      : ` The loop may be ${ohms(clearing.greatestLoop)} at most; this is ${ohms(loop.Zs)}.`;
+  return `${may}${most} The fault does not surely clear in time.`;
+}
+
+/** What the loop does, in three or four sentences. */
+export function loopSentence(of: LoopCase): string {
+  const { loop, T, usage } = of;
+  const least = usage === 'na' ? '' : ' at least';
+  return `All the way round it is ${ohms(loop.Zs)} with the conductors at ${temperature(T, usage)}, and ${ohms(loop.cold)} cold. So ${amps(loop.least)} flow${least}. ${inTime(of)}`;
+}
+
+/** The lead in words: '30 m, 3 × 1.5 mm², copper'. */
+export function leadWords({ length, cable, metal, usage }: LoopCase): string {
+  return `${lengthWords(length, usage)} of ${cable}, ${metal}`;
+}
+
+/** What may be read on cold conductors, after common practice. */
+export function coldWords({ clearing }: LoopCase): string {
+  return clearing.greatestLoop === null
+    ? '–'
+    : `${ohms(coldReadingShare * clearing.greatestLoop)} at most, common practice`;
+}
+
+/** What a share of the time is: '0.1 s of 0.4 s'. */
+export function timeMeaning(of: LoopCase): string {
+  const { limit, clearing } = of;
+  if (!limit) return 'the code sets no time';
+  return `${quantity(limit.t, 's', 1)} allowed: ${clearing.outcome === 'met' ? 'passes' : clearing.outcome === 'not met' ? 'fails' : 'not shown'}`;
+}
