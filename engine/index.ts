@@ -196,7 +196,15 @@ export { type DropTable, printedDrop } from './protection/drop-table.ts';
 export { type Factor, factorProduct, ratingInPlace, tableCurrentNeeded } from './protection/factors.ts';
 export { adjustmentFactor, groupingFactor } from './protection/grouping-factor.ts';
 export type { Guard, Slowest } from './protection/guard.ts';
-export { type HarmFrom, type HarmQuestion, type HarmSet, harmSet, spanKind } from './protection/harm-set.ts';
+export {
+  type HarmFrom,
+  type HarmQuestion,
+  type HarmSet,
+  type HarmStart,
+  harmSet,
+  harmStart,
+  spanKind,
+} from './protection/harm-set.ts';
 export { harmSets } from './protection/harm-sets.ts';
 export type { EdgeEvidence, HarmEdge, HarmSpan } from './protection/harm-spans.ts';
 export {
@@ -236,6 +244,7 @@ export {
 export { type InSeries, inSeries, type Operation } from './protection/operation.ts';
 export { type OtherSense, otherSenses } from './protection/other-senses.ts';
 export { plugFuseRule, plugRow } from './protection/plug-fuse-rule.ts';
+export { type Promised, promised } from './protection/promised.ts';
 export { instantaneous, regulationCurrent } from './protection/regulation-currents.ts';
 export { isCord, type RuleQuestion, ruledMetal, ruleOfCase, soundCable } from './protection/rule-of-case.ts';
 export type { RuleOutcome, RuleStep, RuleVerdict, TestStep, ValueStep } from './protection/rule-steps.ts';
@@ -305,6 +314,11 @@ export { questions21 } from './question/lesson-2-1.ts';
 export { questions22 } from './question/lesson-2-2.ts';
 export { questions23 } from './question/lesson-2-3.ts';
 export { questions24 } from './question/lesson-2-4.ts';
+export { questions41 } from './question/lesson-4-1.ts';
+export { questions42 } from './question/lesson-4-2.ts';
+export { questions43 } from './question/lesson-4-3.ts';
+export { questions44 } from './question/lesson-4-4.ts';
+export { questions45 } from './question/lesson-4-5.ts';
 export { mark } from './question/mark.ts';
 export { type Misconception, type MisconceptionId, misconceptions } from './question/misconceptions.ts';
 export { type Random, randomOf } from './question/random.ts';

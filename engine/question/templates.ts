@@ -6,6 +6,11 @@ import { questions21 } from './lesson-2-1.ts';
 import { questions22 } from './lesson-2-2.ts';
 import { questions23 } from './lesson-2-3.ts';
 import { questions24 } from './lesson-2-4.ts';
+import { questions41 } from './lesson-4-1.ts';
+import { questions42 } from './lesson-4-2.ts';
+import { questions43 } from './lesson-4-3.ts';
+import { questions44 } from './lesson-4-4.ts';
+import { questions45 } from './lesson-4-5.ts';
 import { type QuestionFault, questionOf } from './ref.ts';
 import type { Question, QuestionRef, Template } from './types.ts';
 
@@ -18,6 +23,11 @@ const all: readonly Template[] = [
   ...questions22,
   ...questions23,
   ...questions24,
+  ...questions41,
+  ...questions42,
+  ...questions43,
+  ...questions44,
+  ...questions45,
 ];
 
 /** Every template by its id. A page that asks a lesson's questions alone takes that lesson's list: this one is all of them. */

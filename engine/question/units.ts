@@ -16,7 +16,8 @@ export type AnswerKind =
   | 'area'
   | 'gauge'
   | 'ratio'
-  | 'energy';
+  | 'energy'
+  | 'let-through';
 
 /** A unit: its kind, and SI = number · factor + offset. */
 export interface Unit {
@@ -43,6 +44,7 @@ export const kindWords: Record<AnswerKind, { readonly name: string; readonly uni
   gauge: { name: 'a gauge', units: 'in AWG' },
   ratio: { name: 'a ratio', units: 'as a plain number or in %' },
   energy: { name: 'an energy', units: 'in J' },
+  'let-through': { name: 'a let-through energy', units: 'in A²s' },
 };
 
 const exact = new Map<string, Unit>();
@@ -136,6 +138,7 @@ unit('W/km', 'heat per metre', 1e-3, over(wholeWatts, kilometres));
 unit('kW/km', 'heat per metre', 1, over(['kW', 'kw', 'KW', 'kilowatt', 'kilowatts'], kilometres));
 
 unit('Wh', 'energy', 3600, ['wh', 'watthours', 'watthour']);
+unit('A²s', 'let-through', 1, ['A^2s', 'A2·s', 'A^2·s', 'A2*s', 'A^2*s', 'I2t']);
 unit('kWh', 'energy', 3.6e6, ['kwh', 'KWh', 'KWH', 'kilowatthours', 'kilowatthour']);
 
 const degrees = (letter: string, name: string) => [

@@ -1,6 +1,6 @@
 // `npm run predict -- case.json`: prints what follows from a scenario as JSON. One line a fault on standard error.
 import { readFileSync } from 'node:fs';
-import { faultLine, parseScenario, predict } from '#engine';
+import { faultLine, parseScenario, predictWithDevice } from '#engine';
 import { report } from './report.ts';
 
 const help = `Usage: npm run predict -- case.json [--samples N]
@@ -39,7 +39,7 @@ function main(args: string[]): void {
     fail(`--samples is ${args[asked + 1]}; it must be a whole number from 1 to 50`);
   const parsed = parseScenario(readInput(files[0] as string));
   if (parsed.faults) fail(...parsed.faults.map(faultLine));
-  process.stdout.write(`${JSON.stringify(report(predict(parsed.scenario, { samplesPerStep })), null, 2)}\n`);
+  process.stdout.write(`${JSON.stringify(report(predictWithDevice(parsed.scenario, { samplesPerStep })), null, 2)}\n`);
 }
 
 main(process.argv.slice(2));

@@ -7,6 +7,7 @@ import {
   type Steady,
   supplyWords,
 } from '#engine';
+import { deviceReport } from './report-device.ts';
 
 /** Six significant figures: more than any of the data deserve, enough to compare runs. */
 const figures = (x: number) => (Number.isFinite(x) ? Number(x.toPrecision(6)) : null);
@@ -42,7 +43,9 @@ const steadyReport = (steady: Steady) =>
     : { kind: steady.kind, reason: steady.reason };
 
 /** A prediction as plain JSON; every key carries its unit. */
-export function report({ scenario, thermal, run, steady, ratings, rating, threshold, lead, validity }: Prediction) {
+export function report(prediction: Prediction) {
+  const { scenario, thermal, run, steady, ratings, rating, threshold, lead, validity } = prediction;
+  const device = deviceReport(prediction);
   const { cable, outside, G, n, rings } = thermal;
   const { conductor } = cable;
   const rated = cordRating(cable);
@@ -84,6 +87,7 @@ export function report({ scenario, thermal, run, steady, ratings, rating, thresh
     })),
     threshold: { I_A: figures(threshold.I), T_degC: degrees(threshold.T), kind: threshold.kind },
     lead: { start: reading(lead.start), end: reading(lead.end) },
+    ...(device ? { device } : {}),
     events: run.events.map(event),
     lifeUsed: run.lifeUsed === null ? null : figures(run.lifeUsed),
     energy_JPerM: {

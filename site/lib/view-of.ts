@@ -77,7 +77,7 @@ export function settlingOf({ steady }: Prediction): Settling[] {
 
 /** Title block: cable, surroundings, supply, how far the model holds. */
 export function cellsOf(prediction: Prediction): Cell[] {
-  const { thermal, scenario, validity } = prediction;
+  const { thermal, scenario, validity, run } = prediction;
   const { cable, n } = thermal;
   const supply =
     scenario.supply.length > 3 ? `${scenario.supply.length} steps` : scenario.supply.map(supplyWords).join(', then ');
@@ -86,6 +86,7 @@ export function cellsOf(prediction: Prediction): Cell[] {
     { name: 'Cable', value: `${cable.name}${metal}${cable.cores > 1 ? `, ${n} loaded` : ''}` },
     { name: 'Surroundings', value: thermal.outside.words },
     { name: 'Supply', value: supply },
+    ...(run.device ? [{ name: 'Device', value: run.device.device.name }] : []),
     {
       name: 'Model',
       value: validity.outsideFrom === null ? 'holds throughout' : `holds to ${clock(validity.outsideFrom)}`,

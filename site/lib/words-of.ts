@@ -29,6 +29,8 @@ function ending({ steady, run, scenario }: Prediction, practice: Practice): stri
   const peak = hottestMoment(run.curves);
   const lead = peak.t < run.end ? 'At its hottest, after' : 'After';
   const now = `${lead} ${timeInWords(peak.t)}, the conductor is at ${at(peak.conductor)} and the surface at ${at(peak.surface)}.`;
+  if (run.outcome === 'device opened' && run.device)
+    return `${now} By ${timeInWords(run.end)} the ${run.device.device.name} must have opened.`;
   if (scenario.supply.at(-1)?.kind === 'off') return now;
   if (steady.kind === 'no steady state') return `${now} Held for ever, it would not settle.`;
   return `${now} Held for ever, the conductor would settle at ${at(steady.chain.conductor)}.`;

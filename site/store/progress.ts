@@ -16,7 +16,7 @@ done=(n,l)=>n.entries.filter(e=>e.lesson===l&&(e.kind==='words'?e.text.trim():e.
 export const lessonProgress = `(()=>{${read},
 a=document.querySelector('[data-lesson]'),p=document.querySelector('[data-progress]');if(!a||!p||!read())return;
 const l=a.dataset.lesson,of=new Set([...a.querySelectorAll('[data-item]')].map(e=>e.dataset.item)).size,
-heads=[...a.querySelectorAll('h2[id]')],out=p.querySelector('output'),on=p.querySelector('a');
+heads=[...a.querySelectorAll('.prose h2[id]')],out=p.querySelector('output'),on=p.querySelector('a');
 const n0=read().places[l],stop=n0&&heads.findIndex(h=>h.id===n0.step);
 if(stop>0){on.href='#'+n0.step;on.textContent='Go on at “'+heads[stop].textContent.trim()+'”';on.hidden=false}
 const say=()=>{const n=read(),k=n?Math.min(of,done(n,l)):0;out.textContent=k?k+' of '+of+' things done':'';p.hidden=!k&&on.hidden};

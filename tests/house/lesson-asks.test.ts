@@ -141,7 +141,7 @@ it.each<[string, unknown, RegExp]>([
   ['a number typed into words', { ...rise, words: 'Rise at 10 A' }, /has a number typed into it; write \{amps\}/],
   ['an answer given by hand', { ...rise, answer: 'same' }, /answer/],
   ['a cord that is none', { ...rise, answer: { ...rise.answer, cast: 'C999' } }, /C999" is none of/],
-  ['a kind that is none', { ...rise, kind: 'essay' }, /kind is number, choice or order/],
+  ['a kind that is none', { ...rise, kind: 'essay' }, /kind is number, choice, order/],
 ])('refuses %s in plain words', (_name, ask, says) => {
   expect(faults(ask)).toMatch(says);
 });

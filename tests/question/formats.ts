@@ -23,6 +23,16 @@ export function typedInSixFormats(kind: AnswerKind, value: number, figures: numb
       `${as(C).replace('-', '−')} deg c`,
     ];
   }
+  if (kind === 'time' && value < 10) {
+    return [
+      `${as(value)} s`,
+      `${comma(as(value))}sec`,
+      `${as(value * 1e3)} ms`,
+      `t = ${as(value)} seconds`,
+      `about ${comma(as(value * 1e3))} milliseconds`,
+      `${as(value)} s.`,
+    ];
+  }
   if (kind === 'time') {
     const s = Math.round(Number(as(value)));
     const clock = `${Math.floor(s / 60)}:${String(s % 60).padStart(2, '0')}`;

@@ -1,7 +1,9 @@
 import * as v from 'valibot';
 import { type FieldUnit, fieldUnits } from '../../widgets/prediction/read-amount.ts';
 import { type ByPractice, isEach } from './by-practice.ts';
+import { bandTimeAsk, promiseAsk } from './device-ask-props.ts';
 import { numProps } from './num-props.ts';
+import { circuitAmpsAsk, sizeAsk } from './size-ask-props.ts';
 
 // What <PredictAnswers> accepts as its asks. Numbers in their words are filled in from the case, so they cannot differ from it.
 
@@ -65,7 +67,11 @@ const orderAsk = v.strictObject({
 });
 
 /** One ask, as a lesson writes it. */
-export const askProps = v.variant('kind', [numberAsk, choiceAsk, orderAsk], 'kind is number, choice or order');
+export const askProps = v.variant(
+  'kind',
+  [numberAsk, choiceAsk, orderAsk, promiseAsk, bandTimeAsk, sizeAsk, circuitAmpsAsk],
+  'kind is number, choice, order, promise, band time, size or circuit amps',
+);
 
 /** An ask as a lesson writes it, once it is checked. */
 export type AskProps = v.InferOutput<typeof askProps>;

@@ -5,8 +5,10 @@ import { inUnit, kindOfUnit, ofUnit } from '../../widgets/prediction/read-amount
 import type { AskProps, ChoiceProps, NumberProps, OrderProps } from './ask-props.ts';
 import { type ByPractice, isEach } from './by-practice.ts';
 import { caseKinds, caseValue } from './case-value.ts';
+import { deviceAsk } from './device-asks.ts';
 import { type CaseNumber, caseNumbers, numFor } from './num-props.ts';
 import { caseWordsOf } from './number-of.ts';
+import { sizeAsk } from './size-asks.ts';
 
 /** The asks of a lesson with their answers, computed for both practices; the right choice and order are found, never given. */
 export const asksOf = (asks: readonly AskProps[]): Ask[] => asks.map(askOf);
@@ -19,6 +21,12 @@ function askOf(ask: AskProps): Ask {
       return choiceAsk(ask);
     case 'order':
       return orderAsk(ask);
+    case 'promise':
+    case 'band time':
+      return deviceAsk(ask);
+    case 'size':
+    case 'circuit amps':
+      return sizeAsk(ask);
   }
 }
 

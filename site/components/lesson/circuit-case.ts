@@ -22,8 +22,11 @@ const each = <T extends object, R>(of: T, make: (one: One<T>, practice: Practice
 /** Circuits, or conductors, that lie together where a lesson does not say. */
 const alone: Readonly<Record<Practice, number>> = { iec: 1, na: 2 };
 
+/** The parts of a chooser's props that make its case. */
+type Circuit = Omit<Props<typeof sizeChooserProps>, 'id' | 'number' | 'title' | 'all' | 'controls'>;
+
 /** What a size is chosen for, as a lesson writes it. */
-export function chooserAsks(of: Props<typeof sizeChooserProps>): Record<Practice, ChooserAsk> {
+export function chooserAsks(of: Circuit): Record<Practice, ChooserAsk> {
   return each(of, (one, practice) => ({
     told: one.watts === undefined ? 'amps' : 'watts',
     load: Number(one.watts ?? one.amps),

@@ -23,25 +23,30 @@ export const namedDevice = v.pipe(
 const devicePair = v.strictObject({ iec: namedDevice, na: namedDevice }, 'is a device for iec and for na');
 const amps = either(amount(0.1, 1000, 'A'));
 
-/** From a load to a size. The load is told in `watts`, at `volts`, or in `amps`. */
+/** What a size is chosen for. The load is told in `watts`, at `volts`, or in `amps`. */
+export const chooserParts = {
+  watts: v.optional(either(amount(1, 20_000, 'W'))),
+  volts: v.optional(either(amount(50, 480, 'V'))),
+  amps: v.optional(amps),
+  device: devicePair,
+  /** How the cable lies in UK and IEC practice; flat twin and earth, clipped, unless given. */
+  laid: v.optional(oneOf(['flat twin', 'A2', 'B2', 'C', 'E'])),
+  metal: v.optional(either(oneOf(['copper', 'aluminium']))),
+  ambient: either(amount(0, 85, '°C')),
+  /** Circuits in one bunch for iec, conductors that carry current together for na. */
+  together: v.optional(either(v.pipe(amount(1, 20, 'circuits or conductors'), v.integer('is a whole number')))),
+  lagged_mm: v.optional(amount(0, 1000, 'mm')),
+  /** A load of three hours or more; it counts for more in North American practice. */
+  continuous: v.optional(v.boolean('is true or false, in braces')),
+  column: v.optional(v.picklist([60, 75, 90], 'is 60, 75 or 90, in braces')),
+  terminals: v.optional(v.picklist([60, 75], 'is 60 or 75, in braces')),
+};
+
+/** From a load to a size. */
 export const sizeChooserProps = v.pipe(
   v.strictObject({
     ...figure,
-    watts: v.optional(either(amount(1, 20_000, 'W'))),
-    volts: v.optional(either(amount(50, 480, 'V'))),
-    amps: v.optional(amps),
-    device: devicePair,
-    /** How the cable lies in UK and IEC practice; flat twin and earth, clipped, unless given. */
-    laid: v.optional(oneOf(['flat twin', 'A2', 'B2', 'C', 'E'])),
-    metal: v.optional(either(oneOf(['copper', 'aluminium']))),
-    ambient: either(amount(0, 85, '°C')),
-    /** Circuits in one bunch for iec, conductors that carry current together for na. */
-    together: v.optional(either(v.pipe(amount(1, 20, 'circuits or conductors'), v.integer('is a whole number')))),
-    lagged_mm: v.optional(amount(0, 1000, 'mm')),
-    /** A load of three hours or more; it counts for more in North American practice. */
-    continuous: v.optional(v.boolean('is true or false, in braces')),
-    column: v.optional(v.picklist([60, 75, 90], 'is 60, 75 or 90, in braces')),
-    terminals: v.optional(v.picklist([60, 75], 'is 60 or 75, in braces')),
+    ...chooserParts,
     /** All cards open from the start. */
     all: v.optional(v.boolean('is true or false, in braces')),
     controls: v.optional(

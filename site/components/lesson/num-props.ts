@@ -2,7 +2,9 @@ import * as v from 'valibot';
 import { ageingMeasuredTo, celsius, type LimitKind, type MetalId, metals, type PlasticId, plastics } from '#engine';
 import type { Practice } from '../../lib/practice.ts';
 import { forPractice, isEach } from './by-practice.ts';
+import { type DeviceBandNumber, deviceSchema } from './device-props.ts';
 import { amount, castKey, oneOf } from './prop-parts.ts';
+import { type ProtectionNumber, protectionSchema } from './protection-props.ts';
 
 // What <Num> accepts for one practice, by what the number is of. Each prop may be written by practice as well.
 
@@ -49,7 +51,7 @@ export const metalNumbers = ['resistivity', 'coefficient', 'conductivity'] as co
 export const ageingNumbers = ['life', 'ageing', 'halving step'] as const;
 
 /** What tables leave of a current in its place. */
-export const factorNumbers = ['factor', 'rating in place'] as const;
+export const factorNumbers = ['factor', 'rating in place', 'table needed'] as const;
 
 const givenNumber = v.strictObject({
   value: v.number('is a number, in braces'),
@@ -125,6 +127,8 @@ const factorNumber = v.pipe(
     of: oneOf(factorNumbers),
     /** The table's current. */
     table: v.optional(amount(0.1, 1000, 'A')),
+    /** What the device is rated for, where the table's current is asked for. */
+    device: v.optional(amount(0.1, 1000, 'A')),
     /** Conductor temperature that the table is for. */
     limit: v.optional(amount(60, 90, '°C')),
     ambient: v.optional(amount(-60, 85, '°C')),
@@ -135,6 +139,7 @@ const factorNumber = v.pipe(
   }),
   v.check(({ limit, ambient }) => (limit === undefined) === (ambient === undefined), 'limit: goes with ambient'),
   v.check(({ of, table }) => (of === 'rating in place') === (table !== undefined), 'table: is for a rating in place'),
+  v.check(({ of, device }) => (of === 'table needed') === (device !== undefined), 'device: is for a table needed'),
   v.check(
     ({ ambient, circuits, insulated }) => [ambient, circuits, insulated].some((one) => one !== undefined),
     'ambient: is missing, or circuits or insulated; a factor is for one of them',
@@ -150,7 +155,9 @@ export type NumProps =
   | v.InferOutput<typeof ageingNumber>
   | v.InferOutput<typeof absoluteNumber>
   | v.InferOutput<typeof factorNumber>
-  | v.InferOutput<typeof gaugeNumber>;
+  | v.InferOutput<typeof gaugeNumber>
+  | ProtectionNumber
+  | DeviceBandNumber;
 
 /** A number of how insulation ages. */
 export type AgeingNumber = v.InferOutput<typeof ageingNumber>;
@@ -168,7 +175,7 @@ function schemaOf(props: Record<string, unknown>): v.GenericSchema<NumProps> {
   if (among(ageingNumbers)) return ageingNumber;
   if (among(factorNumbers)) return factorNumber;
   if (among(['gauge area', 'gauge diameter'])) return gaugeNumber;
-  return caseNumber;
+  return protectionSchema(String(props.of)) ?? deviceSchema(String(props.of)) ?? caseNumber;
 }
 
 /** A number's props: checked as each practice has them. */

@@ -1,4 +1,14 @@
-import { awgArea, awgDiameter, celsius, kelvin, metals, plastics, ratingInPlace, touchLimit } from '#engine';
+import {
+  awgArea,
+  awgDiameter,
+  celsius,
+  kelvin,
+  metals,
+  plastics,
+  ratingInPlace,
+  tableCurrentNeeded,
+  touchLimit,
+} from '#engine';
 import {
   fixed,
   type Practice,
@@ -12,6 +22,8 @@ import {
 } from '../../lib/format.ts';
 import { perLength } from '../../widgets/figure/length-words.ts';
 import { caseKinds, caseValue } from './case-value.ts';
+import { deviceValue } from './device-numbers.ts';
+import { type DeviceBandNumber, isDeviceBand } from './device-props.ts';
 import { ageingValue, factorsFor } from './life-and-factors.ts';
 import {
   type AgeingNumber,
@@ -21,6 +33,8 @@ import {
   factorNumbers,
   type NumProps,
 } from './num-props.ts';
+import { protectionWords } from './protection-numbers.ts';
+import { isProtection, type ProtectionNumber } from './protection-props.ts';
 
 /**
  * A number of the prose in words with its unit, as the engine computes it: temperatures in whole degrees, times to two
@@ -33,6 +47,8 @@ export function numberOf(spec: NumProps, practice: Practice = 'iec'): string {
   if (spec.of === 'absolute') return quantity(kelvin(spec.at), 'K', 2);
   if (isAgeing(spec)) return ageingWords(spec);
   if (isFactor(spec)) return factorWords(spec, practice);
+  if (isCircuit(spec)) return protectionWords(spec, practice);
+  if (isOfDevice(spec)) return deviceValue(spec, practice).told;
   if ('gauge' in spec)
     return spec.of === 'gauge area'
       ? three(awgArea(spec.gauge) * 1e6, 'mm²')
@@ -47,6 +63,9 @@ const isAgeing = (spec: Exclude<NumProps, { value: number }>): spec is AgeingNum
   (ageingNumbers as readonly string[]).includes(spec.of);
 const isFactor = (spec: Exclude<NumProps, { value: number }>): spec is FactorNumber =>
   (factorNumbers as readonly string[]).includes(spec.of);
+
+const isOfDevice = (spec: Exclude<NumProps, { value: number }>): spec is DeviceBandNumber => isDeviceBand(spec);
+const isCircuit = (spec: Exclude<NumProps, { value: number }>): spec is ProtectionNumber => isProtection(spec);
 
 /** A number that the case is given by, not computed: '20 A', '3 min', '63 %'. */
 function givenNumber(value: number, unit: string, practice: Practice): string {
@@ -79,6 +98,7 @@ function ageingWords(spec: AgeingNumber): string {
 /** One factor as tables print it, to a hundredth; a product of several and a current to three figures. */
 function factorWords(spec: FactorNumber, practice: Practice): string {
   const factors = factorsFor(spec, practice);
+  if (spec.device !== undefined) return three(tableCurrentNeeded(spec.device, factors), 'A');
   if (spec.table !== undefined) return three(ratingInPlace(spec.table, factors), 'A');
   const product = ratingInPlace(1, factors);
   return factors.length === 1 ? fixed(product, 2) : significant(product, 3);

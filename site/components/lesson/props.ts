@@ -4,6 +4,7 @@ import { askProps } from './ask-props.ts';
 import { i2tScaleProps, loopTraceProps, sizeChooserProps } from './circuit-props.ts';
 import { heatLedgerProps, wrapAndWindProps } from './heat-props.ts';
 import { faultWords, numProps } from './num-props.ts';
+import { holdOrOpenProps, timeCurrentPlaneProps } from './plane-props.ts';
 import { amount, castKey, castPair, either, figureNumber, named, oneOf, words } from './prop-parts.ts';
 import { metalQuartetProps, sizeLadderProps, voltsAlongProps } from './run-props.ts';
 import { sketchProps } from './sketch-props.ts';
@@ -61,6 +62,8 @@ export const lessonProps = {
     cast: castPair,
     ...load,
     ...place,
+    /** Amperes of the case, or each practice's own. */
+    amps: either(amount(0, 1000, 'A')),
     controls: v.optional(
       v.pipe(v.array(oneOf(['current', 'ambient', 'on-time'])), v.maxLength(3, 'names at most three controls')),
     ),
@@ -86,6 +89,10 @@ export const lessonProps = {
   I2tScale: i2tScaleProps,
   /** Heat made against heat lost, over conductor temperature. */
   HeatLedger: heatLedgerProps,
+  /** A cord behind its device: current against time, hatched where nothing protects. */
+  TimeCurrentPlane: timeCurrentPlaneProps,
+  /** Devices on a line of current: must hold, may do either, must have opened. */
+  HoldOrOpen: holdOrOpenProps,
   /** One lead in several surroundings, side by side. */
   WrapAndWind: wrapAndWindProps,
   /** A cord cut across, from conductor to air. */

@@ -25,6 +25,20 @@ export const units: Readonly<Record<number, Unit>> = {
       'Heat that is made must also leave. You watch a lead come to rest, slow or fast, and see what lagging, winding and warm rooms change. Then you weigh that against what the plastic stands.',
     brings: 'Unit one, or a feeling for amps squared.',
   },
+  3: {
+    name: 'Choosing the size',
+    question: 'Which size is right for the load, the place and the distance?',
+    about:
+      'A size must carry its load without too much heat, and still leave the load enough volts. You go from load to device to cable, then along the run. Then you pick a cord and fuse for what is plugged in.',
+    brings: 'Units one and two: amps squared, and what the surroundings do.',
+  },
+  4: {
+    name: 'What the device does',
+    question: 'What does a fuse or breaker promise, and what does it leave to the lead?',
+    about:
+      'A device holds some currents, opens at others, and may do either between. You read that from the standards, and lay it over the lead. Then you ask about short circuits, and about faults to earth or ground.',
+    brings: 'Unit two, and unit three for the cord rules.',
+  },
 };
 
 /** A unit as the page says it: '2 How hot, how soon'. */

@@ -1,4 +1,4 @@
-import { type Prediction, predict, type Scenario, ScenarioFault, scenarioToLink } from '#engine';
+import { type Prediction, predictWithDevice, type Scenario, ScenarioFault, scenarioToLink } from '#engine';
 import { readFragment, withFragment } from '../../lib/fragment.ts';
 
 /** Letters of the cases that stand beside the bench's own, which is A. */
@@ -71,7 +71,7 @@ export class CasesBeside {
 
 function predicted(scenario: Scenario): Prediction | undefined {
   try {
-    return predict(scenario);
+    return predictWithDevice(scenario);
   } catch (fault) {
     if (fault instanceof ScenarioFault) return undefined;
     throw fault;

@@ -1,5 +1,6 @@
 import { type CableSpec, inSize, markedSize, type Scenario, type SizeSystem, tradeSize } from '#engine';
 import type { Practice } from '../../lib/format.ts';
+import { currentOf, withCurrent } from './edit.ts';
 
 /** Sizes that a figure offers, by practice: mm² and AWG. */
 export type SizesByPractice = Readonly<Record<Practice, readonly number[]>>;
@@ -34,4 +35,18 @@ export function carriedSize(from: Scenario, to: Scenario, sizes: SizesByPractice
   const place = sizes[here].indexOf(markedSize(from.cable)?.size ?? Number.NaN);
   const size = sizes[there][place];
   return size === undefined ? to : { ...to, cable: withSize(to.cable, there, size) };
+}
+
+/**
+ * `carried`, which went over from `from`, with the current that the page gives there, if this one's page's current was never
+ * changed; `opening` is the page's own case of each practice.
+ */
+export function withOwnCurrent(
+  carried: Scenario,
+  from: Scenario,
+  opening: Readonly<Record<Practice, Scenario>>,
+): Scenario {
+  const own = currentOf(opening[from.practice ?? 'iec']);
+  const there = currentOf(opening[carried.practice ?? 'iec']);
+  return own === there || there === undefined || currentOf(from) !== own ? carried : withCurrent(carried, there);
 }

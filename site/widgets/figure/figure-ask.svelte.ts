@@ -39,7 +39,7 @@ export function figureAsk<T extends Ask>(
   let timer: ReturnType<typeof setTimeout> | undefined;
 
   const text = () => askToText(usage, value, opening[usage]);
-  const asBuilt = $derived(JSON.stringify(value) === JSON.stringify(opening[usage]));
+  const asBuilt = () => JSON.stringify(value) === JSON.stringify(opening[usage]);
 
   function readLink(): boolean {
     const link = readFragment(location.hash, id);
@@ -73,7 +73,7 @@ export function figureAsk<T extends Ask>(
   function write(): void {
     clearTimeout(timer);
     timer = setTimeout(() => {
-      const hash = withFragment(location.hash, id, asBuilt ? undefined : text());
+      const hash = withFragment(location.hash, id, asBuilt() ? undefined : text());
       if (hash !== location.hash)
         history.replaceState(history.state, '', `${location.pathname}${location.search}${hash}`);
     }, settle);
@@ -92,7 +92,7 @@ export function figureAsk<T extends Ask>(
       write();
     },
     get asBuilt() {
-      return asBuilt;
+      return asBuilt();
     },
     reset() {
       value = opening[usage];

@@ -5,6 +5,7 @@ import { readFragment, withFragment } from '../../lib/fragment.ts';
 import { practicePart } from '../../lib/practice.ts';
 import { scenarioState } from '../../lib/scenario-state.svelte.ts';
 import { practice } from '../practice.svelte.ts';
+import { withOwnCurrent } from './carry.ts';
 
 /** The case a figure shows: the one its page gives for the reader's practice, until the reader or a link changes it. */
 export interface FigureCase {
@@ -53,7 +54,7 @@ export function figureCase(id: string, opening: Readonly<Record<Practice, Scenar
       const sent = first && readFragment(location.hash, id) !== undefined;
       first = false;
       if (sent || chosen === usage || JSON.stringify(held.value.cable) !== cables[usage]) return;
-      held.value = carry(held.value, opening[chosen]);
+      held.value = withOwnCurrent(carry(held.value, opening[chosen]), held.value, opening);
     });
   });
 

@@ -3,7 +3,7 @@ import type { Scenario } from '#engine';
 import type { Practice } from '../../lib/format.ts';
 import { readFragment } from '../../lib/fragment.ts';
 import { practice } from '../practice.svelte.ts';
-import { sameKind } from './carry.ts';
+import { sameKind, withOwnCurrent } from './carry.ts';
 import type { CarryOver, FigureCase } from './figure-case.svelte.ts';
 
 /**
@@ -25,7 +25,7 @@ export function followPractice(
       first = false;
       const now = held.usage;
       if (sent || chosen === now || !sameKind(held.value.cable, opening[now].cable)) return;
-      held.value = carry(held.value, opening[chosen]);
+      held.value = withOwnCurrent(carry(held.value, opening[chosen]), held.value, opening);
     });
   });
 }

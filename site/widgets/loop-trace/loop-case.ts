@@ -40,9 +40,8 @@ export interface LoopCase {
   readonly T: number;
   /** Length of the lead [m]. */
   readonly length: number;
-  /** The cable's marking, and its metal. */
+  /** The cable's marking and metal, in words. */
   readonly cable: string;
-  readonly metal: string;
 }
 
 const usualLength = 10; // m
@@ -67,7 +66,7 @@ export function faultDegrees({ cable, start }: Scenario): number {
 /** The loop of a scenario: source, fixed wiring, the lead out, and the same way back on the protective conductor. */
 export function loopCase(scenario: Scenario, fixed: FixedWiring | null): LoopCase {
   const usage = scenario.practice ?? 'iec';
-  const { conductor, name } = cableOf(scenario.cable);
+  const { conductor, name, row } = cableOf(scenario.cable);
   const length = scenario.lead?.length_m ?? usualLength;
   const T = faultDegrees(scenario);
   const U0 = sourceVolts(scenario);
@@ -87,5 +86,5 @@ export function loopCase(scenario: Scenario, fixed: FixedWiring | null): LoopCas
   const slow = (I: number) => slowest(device, I, 'guaranteed');
   const limit = usage === 'iec' ? disconnectionTime(U0) : null;
   const clearing = limit ? clearsInTime(loop, slow, limit) : effectivePath(loop, slow);
-  return { usage, loop, device, limit, clearing, T, length, cable: name, metal: conductor.metal.name };
+  return { usage, loop, device, limit, clearing, T, length, cable: row ? `${name}, ${conductor.metal.name}` : name };
 }

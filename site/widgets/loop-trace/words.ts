@@ -16,11 +16,16 @@ export function opensWithin(t: number | null): string {
   return Number.isFinite(t) ? `within ${timeInWords(t)}` : 'it may hold for ever';
 }
 
-/** Whether the fault clears: 'clears in time', 'does not surely clear in time', or that the code sets no number. */
+/** What the device does, as a clause of its own: 'it opens within 0.10 s'. */
+export function opensWords(t: number | null): string {
+  return t !== null && Number.isFinite(t) ? `it opens ${opensWithin(t)}` : opensWithin(t);
+}
+
+/** Whether the fault clears, pass or fail in words, or that the code sets no number. */
 export function verdictWords({ clearing, limit }: LoopCase): string {
-  if (!limit) return 'no rule in ohms or seconds';
-  if (clearing.outcome === 'met') return 'passes: it clears in time';
-  return clearing.outcome === 'not met' ? 'fails: it does not surely clear in time' : 'not shown';
+  if (!limit) return 'The code gives no ohms and no seconds to pass or fail by';
+  if (clearing.outcome === 'met') return 'Passes: the fault clears in time';
+  return clearing.outcome === 'not met' ? 'Fails: the fault does not surely clear in time' : 'Not shown either way';
 }
 
 function inTime({ clearing, device, limit, loop }: LoopCase): string {
@@ -29,7 +34,7 @@ function inTime({ clearing, device, limit, loop }: LoopCase): string {
   if (limit === null) {
     const said =
       t !== null && Number.isFinite(t)
-        ? `Its standard promises that the ${name} opens within ${timeInWords(t)}, no sooner.`
+        ? `Its standard promises only that the ${name} opens within ${timeInWords(t)}. The maker’s curve tells more.`
         : `At that current the ${name} may hold for ever.`;
     return `${said} The code sets no ohms and no seconds. It asks for a path that opens the device.`;
   }
@@ -57,8 +62,8 @@ export function loopSentence(of: LoopCase): string {
 }
 
 /** The lead in words: '30 m, 3 × 1.5 mm², copper'. */
-export function leadWords({ length, cable, metal, usage }: LoopCase): string {
-  return `${lengthWords(length, usage)} of ${cable}, ${metal}`;
+export function leadWords({ length, cable, usage }: LoopCase): string {
+  return `${lengthWords(length, usage)} of ${cable}`;
 }
 
 /** What may be read on cold conductors, after common practice. */

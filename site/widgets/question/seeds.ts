@@ -7,10 +7,14 @@ export function nextSeed(seed: string): string {
   return stem !== undefined && count !== undefined ? `${stem}-${Number(count) + 1}` : `${seed}-2`;
 }
 
-/** The ref of a template in its present version. Throws when there is no such template: a page asks for what exists. */
+/**
+ * The ref of a template in its present version, in the practice asked for, or in the template's own where it has but one.
+ * Throws when there is no such template: a page asks for what exists.
+ */
 export function refOf(template: Template | undefined, seed: string, practice: Practice): QuestionRef {
   if (!template) throw new Error('a page asks a question that its list does not have');
-  return { id: template.id, version: template.version, practice, seed };
+  const has = template.practices.includes(practice) ? practice : (template.practices[0] ?? practice);
+  return { id: template.id, version: template.version, practice: has, seed };
 }
 
 /** The ref that an address holds for a question of `template`, or in words why it cannot be used; undefined without any. */

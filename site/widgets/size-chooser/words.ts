@@ -127,7 +127,7 @@ export function tableSentence({ chosen, sizes, device, Ib, factors }: Choice, as
   }
   const share = factorProduct(factors);
   const left = share === 1 ? '' : ` The factors leave ${quantity(100 * share, '%', 0)} of the table’s current.`;
-  return `The table’s answer is ${chosen.size.name}, and it is the verdict. The load takes ${amps(Ib)}${ask.told === 'watts' ? ` (${loadWords(ask)})` : ''}, the ${name} carries it.${left} In its place ${chosen.size.name} may carry ${amps(chosen.Iz ?? 0)}.`;
+  return `The table’s answer is ${chosen.size.name}, and it is the verdict. The load takes ${amps(Ib)}${ask.told === 'watts' ? ` (${loadWords(ask)})` : ''}, and the ${name} carries it.${left} In its place ${chosen.size.name} may carry ${amps(chosen.Iz ?? 0)}.`;
 }
 
 /** What heat alone says of the size the table chose, one cable by itself. */

@@ -1,0 +1,6 @@
+import type { Template } from './types.ts';
+import { clearsInTimeOrNot } from './unit-4/clears-in-time.ts';
+import { loopWhenWarm } from './unit-4/loop-when-warm.ts';
+
+/** Questions of lesson 4.5, round the loop. */
+export const questions45: readonly Template[] = [loopWhenWarm, clearsInTimeOrNot];
