@@ -6,6 +6,9 @@ import { questions21 } from './lesson-2-1.ts';
 import { questions22 } from './lesson-2-2.ts';
 import { questions23 } from './lesson-2-3.ts';
 import { questions24 } from './lesson-2-4.ts';
+import { questions31 } from './lesson-3-1.ts';
+import { questions32 } from './lesson-3-2.ts';
+import { questions33 } from './lesson-3-3.ts';
 import { questions41 } from './lesson-4-1.ts';
 import { questions42 } from './lesson-4-2.ts';
 import { questions43 } from './lesson-4-3.ts';
@@ -23,6 +26,9 @@ const all: readonly Template[] = [
   ...questions22,
   ...questions23,
   ...questions24,
+  ...questions31,
+  ...questions32,
+  ...questions33,
   ...questions41,
   ...questions42,
   ...questions43,

@@ -1,7 +1,6 @@
 import assert from 'node:assert/strict';
 import type { Page } from 'playwright-core';
 import { castScenario, celsius, momentAt, plainText, predict, templates } from '#engine';
-import { accessibilityFaults } from './support/accessibility.ts';
 import type { JourneyContext } from './support/journey.ts';
 import type { Visit } from './support/visit.ts';
 
@@ -10,9 +9,6 @@ export const name =
   'a lesson: predict, watch, hand the case over, answer, on a phone and on a desk, with and without script';
 
 const lesson = 'lessons/2.2-warm-up-curve/';
-const goal = 95_000; // gzip, all JavaScript files of the page together
-const ceiling = 125_000; // what is allowed until the goal is reached
-const near = 200; // px below the window where a figure may begin to load
 const sizes = [
   { width: 360, height: 740 },
   { width: 1280, height: 800 },
@@ -35,30 +31,17 @@ const question = () => {
   };
 };
 
-/** Walks the lesson at both sizes; then both themes for axe; then without script. */
+/** Walks the lesson at both sizes, then reads it without script. */
 export default async function walk({ open }: JourneyContext): Promise<void> {
   for (const size of sizes) {
     const visit = await open(lesson, size);
-    await nothingFetchedEarly(visit, size.height);
     await predictFirst(visit.page);
     const address = await moveTheCurrent(visit.page);
     await sameNumbersElsewhere(visit.page, await open(address, size));
     await answer(visit.page);
     assert.equal(await visit.scrollsSideways(), false, `the page scrolls sideways at ${size.width} px`);
-    await withinCeiling(visit, size.width);
   }
-  for (const theme of ['light', 'dark'] as const)
-    for (const size of sizes) await accessible(await open(lesson, { ...size, theme }));
   await standsWithoutScript(await open(lesson, { scripts: false }));
-}
-
-async function nothingFetchedEarly({ page, scriptBytes }: Visit, height: number): Promise<void> {
-  const first = await page.locator('astro-island').first().boundingBox();
-  assert.ok(
-    first && first.y > height + near,
-    `the first figure begins at ${first?.y} px: too near to show that scripts wait`,
-  );
-  assert.deepEqual((await scriptBytes()).files, [], 'no script is fetched before a figure is near');
 }
 
 /** Locks four facts in; until then the answer is folded away. */
@@ -126,33 +109,6 @@ async function answer(page: Page): Promise<void> {
   await field.fill(right);
   await page.keyboard.press('Enter');
   await said.getByText(/^Right/).waitFor();
-}
-
-/** Brings every figure of the page near the screen once. */
-async function walkDown(page: Page): Promise<void> {
-  const height = await page.evaluate(() => document.documentElement.scrollHeight);
-  for (let y = 0; y < height; y += 400) {
-    await page.evaluate((top) => scrollTo(0, top), y);
-    await page.waitForTimeout(30);
-  }
-  await page.waitForLoadState('networkidle');
-}
-
-async function withinCeiling({ page, scriptBytes }: Visit, width: number): Promise<void> {
-  await walkDown(page);
-  assert.equal(await page.locator('astro-island[ssr]').count(), 0, 'every figure has come alive');
-  const { files, gzip, raw } = await scriptBytes();
-  console.log(
-    `        ${width} px: ${files.length} JavaScript files, ${gzip} bytes gzip (${raw} raw); the goal is ${goal}`,
-  );
-  assert.ok(gzip > 0 && gzip <= ceiling, `${gzip} bytes of JavaScript, more than ${ceiling}`);
-}
-
-async function accessible({ page, close }: Visit): Promise<void> {
-  await page.getByRole('button', { name: 'Show it without predicting' }).click();
-  await walkDown(page);
-  assert.deepEqual(await accessibilityFaults(page), []);
-  await close();
 }
 
 /** Words, numbers and pictures are there before any script. */

@@ -297,21 +297,10 @@ it('no text makes it throw, and a number that is read is finite', () => {
   const texts = Array.from({ length: 100_000 }, () =>
     Array.from({ length: random.whole(0, 14) }, () => random.pick(pieces)).join(''),
   );
-  const began = performance.now();
   let count = 0;
   for (const text of texts) {
     const reading = readAnswer(text, kinds[count++ % kinds.length] as AnswerKind);
     if (reading.status === 'read' && !(Number.isFinite(reading.value) && reading.place > 0 && reading.figures >= 1))
       throw new Error(`${JSON.stringify(text)} was read as ${JSON.stringify(reading)}`);
   }
-  const each_us = ((performance.now() - began) * 1e3) / texts.length;
-  console.log(`answer reader: ${each_us.toFixed(1)} µs a text over ${texts.length} texts`);
-  expect(each_us).toBeLessThan(200);
-});
-
-it('long texts of one kind of character take no longer', () => {
-  const began = performance.now();
-  for (const piece of pieces) for (const n of [60, 110, 100_000]) readAnswer(piece.repeat(n), 'time');
-  for (const piece of pieces) readAnswer(`1${piece.repeat(50)}x`, 'resistance');
-  expect(performance.now() - began).toBeLessThan(1000);
 });

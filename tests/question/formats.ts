@@ -103,6 +103,22 @@ const waysOf: Partial<Record<AnswerKind, Ways>> = {
     `R = ${as(R)} ohm`,
     `about ${as(R * 1e3)} mohm`,
   ],
+  voltage: (U, as) => [
+    `${as(U)} V`,
+    `${comma(as(U))}V`,
+    `${as(U * 1e3)} mV`,
+    `${comma(as(U / 1e3))} kV`,
+    `${as(U)} volts`,
+    `U = ${as(U)} V`,
+  ],
+  length: (L, as) => [
+    `${as(L)} m`,
+    `${comma(as(L))}m`,
+    `${as(L / foot)} ft`,
+    `about ${as(L / foot)} feet`,
+    `L = ${as(L * 1e2)} cm`,
+    `${comma(as(L))} metres`,
+  ],
   resistivity: (rho, as) => [
     `${as(rho * 1e9)} nΩ·m`,
     `${comma(as(rho * 1e9))} nΩm`,

@@ -75,8 +75,6 @@ export interface Expected {
   readonly works: Works;
   /** The greatest part of random wrong answers that may be taken for a known slip. */
   readonly accused: number;
-  /** How long drawing may take where curves are run [ms]. */
-  readonly slow?: Readonly<Record<string, number>>;
   /** Templates about short circuits, whose cases may carry more than a lead's 30 A. */
   readonly faults?: readonly string[];
   /** Templates whose answer may stand among the numbers of the stem. */
@@ -85,21 +83,16 @@ export interface Expected {
 
 /** The tests of each template of `expected.works`, in both practices. */
 export function testNumbers(expected: Expected): void {
-  const { works, accused: mostAccused, slow = {}, faults = [], mayTell = [] } = expected;
+  const { works, accused: mostAccused, faults = [], mayTell = [] } = expected;
   const cases = Object.keys(works).flatMap((id) => practices.map((practice) => [id, practice] as const));
   describe.each(cases)('%s in %s', (id, practice) => {
     const template = templateOf(id);
     const all = () => questions(id, practice);
 
-    it('draws in a few milliseconds, seldom needs a fallback, and makes other questions from other seeds', () => {
-      for (let i = 0; i < 10; i++) template.question(`warm ${i}`, practice);
-      const began = performance.now();
-      for (let i = 0; i < 50; i++) template.question(`speed ${i}`, practice);
-      const each = (performance.now() - began) / 50;
+    it('seldom needs a fallback, and makes other questions from other seeds', () => {
       const fallbacks = all().filter(({ fallback }) => fallback).length;
       const different = new Set(all().map(stemOf)).size;
-      console.log(`${id} ${practice}: drawn in ${each.toFixed(2)} ms, ${fallbacks} fallbacks, ${different} different`);
-      expect(each).toBeLessThan(slow[id] ?? 25); // 5 ms is meant where no curve is run; a busy machine has room
+      console.log(`${id} ${practice}: ${fallbacks} fallbacks, ${different} different`);
       expect(fallbacks).toBeLessThan(0.05 * seeds.length);
       expect(different).toBeGreaterThan(0.9 * seeds.length);
     });

@@ -139,7 +139,7 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
     stem: [
       words`It is ${quantity(temperatureText(drawn.ambient_degC, practice))} ${drawn.place}. There runs ${own.words}. ${company(drawn, practice)}${through}`,
       words`The table allows one such circuit ${quantity(given(own.It, 'A'))} at ${quantity(temperatureText(30, practice))}, for conductors at ${quantity(temperatureText(own.limit_degC, practice))}.`,
-      words`The factors are ${quantity(list)}. What current may it carry there?`,
+      words`The factors are ${list}. What current may it carry there?`,
     ],
     ask: 'A current with its unit. Three figures are enough.',
     scenarios: [{ name: `alone, at ${answer.text}`, scenario: scenarioOf(drawn, answer) }],

@@ -118,22 +118,22 @@ function partsOf({ device, Iz, verdict }: ReturnType<typeof factsOf>): ChoosePar
   ];
 }
 
-/** The device as the stem has it, with the current at which it must act. */
+/** The device as the stem has it. */
 const deviceWords: Readonly<Record<Kind, string>> = {
-  'breaker B': 'a type B breaker. Within an hour it must trip at 1.45 times its rating',
-  'breaker C': 'a type C breaker. Within an hour it must trip at 1.45 times its rating',
+  'breaker B': 'a type B breaker',
+  'breaker C': 'a type C breaker',
   gG: 'a gG fuse',
-  rewirable: 'a rewirable fuse. Its fusing factor is 2',
+  rewirable: 'a rewirable fuse',
 };
-const wordsOf = ({ kind }: Case, device: Device) =>
-  kind === 'gG'
-    ? `a gG fuse. Within an hour it must open at ${plainNumber((device.I2 ?? 0) / device.In, 2)} times its rating`
-    : deviceWords[kind];
+/** When it must act, as the stem has it. */
+function actsAt({ kind }: Case, { I2, In }: Device): string {
+  const times = plainNumber((I2 ?? 0) / In, kind.startsWith('breaker') ? 3 : 2);
+  if (kind === 'rewirable') return `Its fusing factor is ${times}.`;
+  return `Within an hour it must ${kind === 'gG' ? 'open' : 'trip'} at ${times} times its rating.`;
+}
 
-const law = formula(
-  String.raw`I_\mathrm{n} \le I_\mathrm{z} \quad\text{and}\quad I_2 \le 1.45\,I_\mathrm{z}`,
-  'I n is at most I z, and I two is at most one point four five I z.',
-);
+const first = formula(String.raw`I_\mathrm{n} \le I_\mathrm{z}`, 'I n is at most I z.');
+const second = formula(String.raw`I_2 \le 1.45\,I_\mathrm{z}`, 'I two is at most one point four five I z.');
 
 const kindNotes: Readonly<Record<Kind, string>> = {
   'breaker B': 'A breaker acts by 1.45 times its rating, so for breakers the two tests stand or fall together.',
@@ -153,7 +153,7 @@ function built(drawn: Case): BuiltChoose {
   return {
     kind: 'choose',
     stem: [
-      words`A cable ${drawn.place} may carry ${quantity(given(Iz, 'A'))} there: that is its Iz. Its device is rated ${quantity(given(device.In, 'A'))}, ${wordsOf(drawn, device)}.`,
+      words`A cable ${drawn.place} may carry ${quantity(given(Iz, 'A'))} there: that is its Iz. Its device is ${deviceWords[drawn.kind]} rated ${quantity(given(device.In, 'A'))}. ${actsAt(drawn, device)}`,
       words`The rule of UK and IEC practice has two tests. Work both of them out. Which hold?`,
     ],
     ask: 'Choose one in each part.',
@@ -166,12 +166,12 @@ function built(drawn: Case): BuiltChoose {
       },
     ],
     hints: [
-      words`${law}`,
+      words`${first} ${second}`,
       words`What is the device's acting current I2, from its rating?`,
       words`What is 1.45 times the cable's Iz?`,
     ],
     solution: [
-      words`${law}`,
+      words`${first} ${second}`,
       words`The rating is ${quantity(given(device.In, 'A'))}, and Iz is ${quantity(given(Iz, 'A'))}.`,
       words`The device must act by ${quantity(amount(I2, 3, 'A'))}, and 1.45 times Iz is ${quantity(amount(actingShare * Iz, 3, 'A'))}.`,
       words`So ${text} ${met ? 'The rule is met.' : 'The rule is not met: a thicker cable is needed, or a smaller device.'}`,

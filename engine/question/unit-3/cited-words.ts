@@ -16,7 +16,10 @@ const names: Partial<Record<SourceId, string>> = {
 
 /** Where something stands, in words: 'BS 7671, Table 4F3A'. Says so where it is from memory. */
 export const citedWords = ({ source, where, confidence }: Cited): string =>
-  `${names[source] ?? source}, ${where}${confidence === 'from memory' ? ', from memory' : ''}`;
+  `${names[source] ?? source}, ${bound(where)}${confidence === 'from memory' ? ', from memory' : ''}`;
+
+/** A text of the engine's with its numbers bound to their units. */
+export const bound = (text: string): string => text.replace(/(\d) (A|V|°C|mm²|%)(?![a-z])/g, '$1\u00A0$2');
 
 /** What follows every answer that a rule gives. */
 export const checkYours = 'Editions change: check yours.';

@@ -30,7 +30,15 @@ const loads: readonly (readonly [name: string, least_W: number, most_W: number])
   ['An oven', 2000, 6000],
   ['A drying cabinet', 1500, 5000],
 ];
-const places = ['a bakery', 'a farm', 'a laundry', 'a boatyard', 'a site cabin', 'a village hall', 'a joinery'];
+const places = [
+  'in a bakery',
+  'on a farm',
+  'in a laundry',
+  'in a boatyard',
+  'in a site cabin',
+  'in a village hall',
+  'in a joinery',
+];
 
 /** Two hot conductors of a North American supply [V]: twice the nominal 120 V. */
 const bothHot = 240;
@@ -93,11 +101,11 @@ const law = formula(String.raw`I_\mathrm{b} = \frac{P}{U_0}`, 'I b is P over U n
 function built(drawn: Case, practice: Practice): BuiltNumber {
   const { load, place, P_W, U_V } = drawn;
   const answer = answerOf(drawn);
-  const supply = U_V === bothHot ? 'the two hot conductors of its supply have between them' : 'its supply has';
+  const between = U_V === bothHot ? ' between its two hot conductors' : '';
   return {
     kind: 'number',
     stem: [
-      words`${load} in ${place} is marked ${quantity(wattsText(P_W))}, and ${supply} ${quantity(given(U_V, 'V'))}.`,
+      words`${load} ${place} is marked ${quantity(wattsText(P_W))}. Its supply has ${quantity(given(U_V, 'V'))}${between}.`,
       words`It heats and does nothing else. What current does it draw?`,
     ],
     ask: 'A current with its unit. Three figures are enough.',
@@ -133,8 +141,8 @@ export const loadCurrentSpec: TemplateSpec<Case> = {
   misconceptions: ['M49'],
   draw: drawnCase,
   fallbacks: {
-    iec: [{ load: 'A water heater', place: 'a site cabin', P_W: 4400, U_V: 230 }],
-    na: [{ load: 'A water heater', place: 'a site cabin', P_W: 4400, U_V: 240 }],
+    iec: [{ load: 'A water heater', place: 'in a site cabin', P_W: 4400, U_V: 230 }],
+    na: [{ load: 'A water heater', place: 'in a site cabin', P_W: 4400, U_V: 240 }],
   },
   build: built,
 };

@@ -53,7 +53,7 @@ function wrongOf(drawn: Case, practice: Practice): WrongValue[] {
       id: 'M09',
       value: longest(drawn, warm.R, practice, 1),
       trueOf: 'is how much conductor there may be, out and back together.',
-      ask: 'How many metres of conductor does the current pass in a run of one metre?',
+      ask: `What length of conductor does the current pass in a run of one ${perLength[practice].name}?`,
     },
     {
       id: 'M16',
@@ -83,7 +83,7 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
     kind: 'number',
     stem: [
       words`${drawn.load} takes ${A} through ${of.words}. The supply has ${quantity(given(U0, 'V'))}.`,
-      words`Each of the two conductors has ${quantity(cold.text)} at ${T(20)}, and ${quantity(warm.text)} at ${T(of.table_degC)}, where the tables take it.`,
+      words`Each of the two conductors has ${quantity(cold.text)} at ${T(20)}. The tables take it at ${T(of.table_degC)}, where it has ${quantity(warm.text)}.`,
       words`No more than ${quantity(share)} of the volts may be lost. By the warm figure, how long may the run be, one way?`,
     ],
     ask: 'A length with its unit. Three figures are enough.',

@@ -195,7 +195,7 @@ function built(drawn: Case): BuiltChoose {
     stem: [
       words`In North American practice, a cable of ${quantity(sizeName(sizeOf(drawn)))} copper runs ${drawn.place}. It is ${T(drawn.ambient_degC)} there. ${drawn.circuits === 1 ? 'It runs alone.' : companyOf(drawn, 'na')}`,
       words`Its insulation is rated ${T(fixedLimit.na)}, and that column gives ${A(ampacity(drawn.size_AWG, 'copper', fixedLimit.na)?.value)}. The terminals are marked ${T(drawn.terminal_degC)}, and that column gives ${A(ampacity(drawn.size_AWG, 'copper', drawn.terminal_degC)?.value)}.`,
-      words`The factors are ${quantity(factorList(factors))}. ${smallWords} What is the greatest standard breaker?`,
+      words`The factors are ${factorList(factors)}. ${smallWords} What is the greatest standard breaker?`,
     ],
     ask: 'Choose one. Do not use the leave to take the next rating above.',
     parts: [{ id: 'device', label: 'The breaker', options, right: `${right}` }],

@@ -10,7 +10,7 @@ import { flatTwinRatings } from '../../protection/table-rating.ts';
 import { ulBreaker } from '../../protection/ul-breaker.ts';
 import { dropPerAmpereMetre } from '../../protection/volt-drop.ts';
 import { kelvin } from '../../quantity.ts';
-import { amount, given, percentText, rounded, temperatureText } from '../figures.ts';
+import { amount, given, percentText, temperatureText } from '../figures.ts';
 import { toldLength } from '../per-length.ts';
 import type { Random } from '../random.ts';
 import { defineTemplate } from '../template.ts';
@@ -29,6 +29,8 @@ interface Case {
   /** One way, in metres or feet. */
   readonly length: number;
   readonly percent: number;
+  /** Where in the table the sizes on offer begin. */
+  readonly first: number;
 }
 
 const loads = [
@@ -48,6 +50,7 @@ function drawnCase(random: Random, practice: Practice): Case | null {
     Ib_A: random.whole(6, practice === 'iec' ? 31 : 24),
     length: practice === 'iec' ? random.whole(5, 60) : 5 * random.whole(4, 40),
     percent: random.pick([3, 5]),
+    first: random.whole(0, 2),
   };
   return isClear(drawn, practice) ? drawn : null;
 }
@@ -65,12 +68,12 @@ function isClear(drawn: Case, practice: Practice): boolean {
 const byRating = (trials: readonly SizeTrial[]): TradeSize | undefined =>
   trials.find(({ rejections }) => rejections.every(({ id }) => id === 'drop'))?.size;
 
-const offered = 5;
+const offered = 4;
 
-/** Sizes tried: five, from the thinnest that has a row. */
-function sizesOf(practice: Practice): readonly TradeSize[] {
+/** Sizes tried: four, with rows of the table thinner and thicker than they. */
+function sizesOf({ first }: Case, practice: Practice): readonly TradeSize[] {
   const all = practice === 'iec' ? flatTwinRatings().map(({ size }) => size) : branchSizes(branch(1)).sizes;
-  return practice === 'iec' ? all.slice(1, 1 + offered) : all.slice(0, offered);
+  return all.slice(first, first + offered);
 }
 
 const branch = (Ib: number) => ({
@@ -83,16 +86,24 @@ const branch = (Ib: number) => ({
   factors: [],
 });
 
+type ToldOhms = ReturnType<typeof toldOhms>;
+/** Ohms by a size's name, once they are worked out: a case is drawn many times over. */
+const ohms = new Map<string, ToldOhms>();
+
 /**
  * Volts lost for each ampere and metre [V/(A·m)]: printed, or by the conductor's own ohms where none is printed. As told: the
  * ohms of one conductor, to three figures.
  */
-function ohmsOf(size: TradeSize, practice: Practice) {
+function ohmsOf(size: TradeSize, practice: Practice): ToldOhms {
+  const known = ohms.get(size.name);
+  if (known) return known;
   const printed = dropFrom(practice === 'iec' ? 'fixed' : 'conductor')(size);
   const cable = fixedCable(size);
   if (!cable) throw new Error(`no walls of ${size.name} are held`);
   const own = dropPerAmpereMetre(cableOf(cable).conductor, kelvin(table_degC[practice]));
-  return toldOhms((printed ?? own) / 2, practice);
+  const told = toldOhms((printed ?? own) / 2, practice);
+  ohms.set(size.name, told);
+  return told;
 }
 
 /** Every size tried; `part` of the loss is counted, for a learner who counts the run once. */
@@ -105,7 +116,7 @@ function choiceOf(drawn: Case, practice: Practice, part = 1): SizeChoice {
   const perAmpereMetre = (size: TradeSize) => 2 * ohmsOf(size, practice).R * part;
   const { L } = toldLength(length, practice);
   const drop = { I, length: L, U0: voltsOf(practice), share: percent / 100, perAmpereMetre };
-  return chooseSize({ rule: rule.rule, sizes: sizesOf(practice), drop });
+  return chooseSize({ rule: rule.rule, sizes: sizesOf(drawn, practice), drop });
 }
 
 const deviceOf = ({ Ib_A }: Case, practice: Practice): number => nextStandardRating(practice, Ib_A) ?? 0;
@@ -143,12 +154,12 @@ function saidOf(trial: SizeTrial, drawn: Case, practice: Practice): Said {
 
 const milli: Said = {
   id: 'M43',
-  trueOf: 'none would do if milli were left as it stands, or were taken for a hundredth.',
+  trueOf: 'none would do if milli were left as it stands.',
   ask: 'How many millivolts make one volt?',
 };
 const kilo: Said = {
   ...milli,
-  trueOf: 'none would do if the ohms were those of a hundred feet, or of one.',
+  trueOf: 'none would do if the ohms were those of one foot.',
   whyNot: 'They are the ohms of 1\u00A0000\u00A0ft. Divide by a thousand.',
   ask: 'What part of a thousand feet is this run?',
 };
@@ -202,7 +213,7 @@ function built(drawn: Case, practice: Practice): BuiltChoose {
       words`${law}`,
     ],
     solution: [
-      words`By rating alone, ${sizeName(byRating(trials) ?? chosen)} would do.`,
+      words`Of these, ${sizeName(byRating(trials) ?? chosen)} would do by rating alone.`,
       words`${percent} of ${quantity(given(U0, 'V'))} is ${quantity(amount(most, 3, 'V'))}. ${law}`,
       words`${sizeName(chosen)} loses ${quantity(amount(right.drop.U, 3, 'V'))}, which is ${quantity(amount(100 * right.drop.share, 3, '%'))}.`,
       ...(thinner?.drop
@@ -234,8 +245,8 @@ export const sizeForDropSpec: TemplateSpec<Case> = {
   misconceptions: ['M09', 'M43'],
   draw: drawnCase,
   fallbacks: {
-    iec: [{ load: loads[0], Ib_A: 12, length: 40, percent: 3 }],
-    na: [{ load: loads[0], Ib_A: 12, length: 100, percent: 3 }],
+    iec: [{ load: loads[0], Ib_A: 12, length: 40, percent: 3, first: 0 }],
+    na: [{ load: loads[0], Ib_A: 12, length: 100, percent: 3, first: 0 }],
   },
   build: built,
 };

@@ -13,7 +13,7 @@ import type { Random } from '../random.ts';
 import { defineTemplate } from '../template.ts';
 import type { BuiltChoose, ChooseOption, Practice, Said, TemplateSpec } from '../types.ts';
 import { formula, quantity, words } from '../words.ts';
-import { checkYours, citedWords, whoDecides } from './cited-words.ts';
+import { bound, checkYours, citedWords, whoDecides } from './cited-words.ts';
 import {
   addedReductions,
   clippedRun,
@@ -171,9 +171,6 @@ function saidOf(trial: SizeTrial): Said {
   };
 }
 
-/** A reason as the engine words it, its numbers bound to their units. */
-const bound = (text: string) => text.replace(/(\d) (A|mm²|V|%)(?![a-z])/g, '$1\u00A0$2');
-
 const law = formula(
   String.raw`I_\mathrm{b} \le I_\mathrm{n} \le I_\mathrm{z} = I_\mathrm{t}\,C_\mathrm{a}\,C_\mathrm{g}`,
   'I b is at most I n, and I n is at most I z, which is I t times C a times C g.',
@@ -228,7 +225,7 @@ function built(drawn: Case, practice: Practice): BuiltChoose {
   const options = sizesOffered(drawn, practice).map((size): ChooseOption => {
     const option = { id: `${size.size}`, text: optionText(drawn, size, practice) };
     if (size.size === chosen.size) return option;
-    const trial = trials.find((one) => one.size === size) as SizeTrial;
+    const trial = trials.find((one) => one.size.size === size.size) as SizeTrial;
     return { ...option, said: slips.find((slip) => slip.size.size === size.size)?.said ?? saidOf(trial) };
   });
   const text = `${sizeName(chosen)} is the thinnest that does.`;
@@ -244,7 +241,7 @@ function built(drawn: Case, practice: Practice): BuiltChoose {
     stem: [
       [...load, ...device],
       words`The cable is ${cable}. It runs ${drawn.place}, where it is ${T}. ${companyOf(drawn, practice)}`,
-      words`The factors are ${quantity(factorList(factors))}. ${practice === 'na' ? `${smallConductors} ` : ''}Which is the thinnest size that does?`,
+      words`The factors are ${factorList(factors)}. ${practice === 'na' ? `${smallConductors} ` : ''}Which is the thinnest size that does?`,
     ],
     ask: practice === 'iec' ? 'Choose one size.' : 'Choose one size. Do not round the device up.',
     parts: [{ id: 'size', label: 'The size', options, right: `${chosen.size}` }],

@@ -99,7 +99,7 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
     kind: 'number',
     stem: [
       words`A cable runs ${drawn.place}, where it is ${quantity(T)}. ${companyOf(drawn, practice)}${through}`,
-      words`Its breaker is rated ${quantity(given(drawn.In_A, 'A'))}. The factors are ${quantity(factorList(factors))}.`,
+      words`Its breaker is rated ${quantity(given(drawn.In_A, 'A'))}. The factors are ${factorList(factors)}.`,
       words`How much must the table give the cable, at its own ambient and alone, so that it may carry the breaker's rating here?`,
     ],
     ask: 'A current with its unit. Three figures are enough.',

@@ -1,5 +1,5 @@
 import { allowedTime } from '../../protection/withstand.ts';
-import { amount, given, plainNumber, rounded, temperatureText } from '../figures.ts';
+import { amount, given, rounded, temperatureText } from '../figures.ts';
 import { staysApart } from '../guard.ts';
 import type { Random } from '../random.ts';
 import { defineTemplate } from '../template.ts';
@@ -92,7 +92,7 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
     kind: 'number',
     stem: [
       words`${place}. A short circuit drives ${quantity(given(If_A, 'A'))} through cores of ${quantity(sizeWithArea(size, practice))}, ${coreText(core)}.`,
-      words`From ${quantity(from)} to the limit of ${quantity(to)} such a core has a k of ${quantity(plainNumber(k, 3))}, for amperes, seconds and mm².`,
+      words`For amperes, seconds and mm², such a core has a k of ${quantity(String(k))} from ${quantity(from)} to its limit, ${quantity(to)}.`,
       words`How long may the current last?`,
     ],
     ask: 'A time with its unit. Three figures are enough.',
@@ -103,7 +103,7 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
       words`Put both equal, and solve for the time.`,
     ],
     solution: [
-      words`The core stands k squared times S squared: ${plainNumber(k, 3)} squared times ${quantity(S)} squared.`,
+      words`The core stands k squared times S squared: ${String(k)} squared times ${quantity(S)} squared.`,
       words`That is ${quantity(amount(stands, 3, 'A²s'))}.`,
       words`${law}`,
       words`Over ${quantity(given(If_A, 'A'))} squared it leaves ${quantity(answer.text)}.`,

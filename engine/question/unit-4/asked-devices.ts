@@ -22,6 +22,9 @@ export function spanText(t: number): string {
   return t < 10 ? given(Number(t.toPrecision(2)), 's') : timeText(t);
 }
 
+/** What the standard of a device leaves open, each number bound to its unit. */
+export const silentOf = ({ silent }: Device): string => silent.replace(/(\d) (?=(?:A|%|s|°C)(?![a-z]))/g, '$1\u00A0');
+
 /** A multiple of the rating as it is told: 1.6. */
 export const timesRating = (I: number, { In }: Device): number => Number((I / In).toPrecision(3));
 

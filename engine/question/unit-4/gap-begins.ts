@@ -137,7 +137,7 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
   return {
     kind: 'number',
     stem: [
-      words`${cord.words.replace('a ', 'A ')} ${lies[drawn.around]} at ${quantity(temperatureText(drawn.ambient_degC, practice))}, behind ${withArticle(of.name)}. Its PVC is rated ${quantity(limit)}.`,
+      words`${cord.words.replace('a ', 'A ')} ${lies[drawn.around]} at ${quantity(temperatureText(drawn.ambient_degC, practice))}. It is behind ${withArticle(of.name)}. Its PVC is rated ${quantity(limit)}.`,
       words`With the conductors at that limit, each ${each} sheds ${quantity(amount(heat, 3, 'W'))}, by the engine. Two conductors carry the current. Each has ${quantity(R.text)} at ${quantity(temperatureText(20, practice))}. Copper’s coefficient is ${quantity(plainNumber(alpha20, 3))} for each kelvin above that.`,
       words`Which current is the lower end of the gap?`,
     ],

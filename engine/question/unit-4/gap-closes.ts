@@ -14,7 +14,7 @@ import type { Random } from '../random.ts';
 import { defineTemplate } from '../template.ts';
 import type { BuiltChoose, ChooseOption, Practice, Said, TemplateSpec } from '../types.ts';
 import { quantity, words } from '../words.ts';
-import { askedDevice, gapCaution, spanText, withArticle } from './asked-devices.ts';
+import { askedDevice, gapCaution, silentOf, spanText, withArticle } from './asked-devices.ts';
 
 // Q55b: where the gap first closes, by the points of the device's standard and nothing between them.
 
@@ -157,8 +157,8 @@ function built(drawn: Case, practice: Practice): BuiltChoose {
     kind: 'choose',
     stem: [
       words`${cord.words.replace('a ', 'A ')} lies in still air at ${quantity(temperatureText(drawn.ambient_degC, practice))}, behind ${withArticle(of.name)}. Its limit is ${quantity(temperatureText(T_degC, practice))}. The gap begins at ${quantity(currentText(Iz))}.`,
-      words`The ${of.kind} surely ${opens} at these currents: ${quantity(list(by))}.${early.length > 0 ? ` It does not act before ${list(early)}.` : ''}`,
-      words`From cold, the cord passes its limit in ${quantity(list(needs))}. By these points alone, where does the gap first close?`,
+      words`The ${of.kind} surely ${opens} at these currents: ${list(by)}.${early.length > 0 ? ` It does not act before ${list(early)}.` : ''}`,
+      words`From cold, the cord passes its limit in ${list(needs)}. By these points alone, where does the gap first close?`,
     ],
     ask: 'Choose one.',
     parts: [{ id: 'current', label: 'Where it closes', options, right }],
@@ -174,7 +174,7 @@ function built(drawn: Case, practice: Practice): BuiltChoose {
       words`The ${of.kind} needs at most: ${list(by)}.`,
       words`The cord needs ${list(needs)}.`,
       words`So ${text}`,
-      words`At higher currents, in a short circuit, the cord may be sooner again. ${of.silent}`,
+      words`At higher currents, in a short circuit, the cord may be sooner again. ${silentOf(of)}`,
     ],
     look: 'Write both times side by side at each current. Which is the shorter?',
     cautions: [gapCaution],

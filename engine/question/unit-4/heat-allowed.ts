@@ -21,6 +21,7 @@ interface Case {
   readonly family: DeviceFamily;
   readonly In: number;
   readonly cord: CastKey;
+  readonly around: 'stillAir' | 'clipped';
   readonly ambient_degC: number;
 }
 
@@ -46,7 +47,13 @@ const hottest = 150;
 
 function drawnCase(random: Random, practice: Practice): Case | null {
   const [family, In] = random.pick(fuses[practice]);
-  const drawn = { family, In, cord: random.pick(cordsOf(practice)).key, ambient_degC: random.whole(5, 40) };
+  const drawn: Case = {
+    family,
+    In,
+    cord: random.pick(cordsOf(practice)).key,
+    around: random.pick(['stillAir', 'clipped'] as const),
+    ambient_degC: random.whole(5, 40),
+  };
   if (endOf(drawn, practice) > hottest) return null;
   return staysApart(answerOf(drawn, practice), wrongOf(drawn, practice)) ? drawn : null;
 }
@@ -55,7 +62,13 @@ function drawnCase(random: Random, practice: Practice): Case | null {
 const heldBy = ({ family, In }: Case) => askedDevice(family, In).hold.I;
 
 const scenarioOf = (drawn: Case, practice: Practice): Scenario => ({
-  ...carrying(cast[drawn.cord], drawn.ambient_degC, heldBy(drawn), practice, 3600),
+  ...carrying(
+    cast[drawn.cord],
+    { kind: drawn.around, ambient_degC: drawn.ambient_degC },
+    heldBy(drawn),
+    practice,
+    3600,
+  ),
   device: { family: drawn.family, rating_A: drawn.In },
 });
 
@@ -99,6 +112,8 @@ function wrongOf(drawn: Case, practice: Practice): WrongValue[] {
   ];
 }
 
+const lies = { stillAir: 'free in still air', clipped: 'clipped to a wall' } as const;
+
 const law = formula("W' = n\\,I^2R'", 'W dash is n times I squared times R dash.');
 
 function built(drawn: Case, practice: Practice): BuiltNumber {
@@ -114,7 +129,7 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
   return {
     kind: 'number',
     stem: [
-      words`${beginning(withArticle(of.name))} guards ${cord.words} in still air at ${quantity(temperatureText(drawn.ambient_degC, practice))}. Two conductors carry the current. Each has ${quantity(text)} at ${quantity(temperatureText(20, practice))}.`,
+      words`${beginning(withArticle(of.name))} guards ${cord.words}. The cord is ${lies[drawn.around]} at ${quantity(temperatureText(drawn.ambient_degC, practice))}. Two conductors carry the current. Each has ${quantity(text)} at ${quantity(temperatureText(20, practice))}.`,
       words`This fuse must hold ${quantity(times)} times its rating for ever. The engine lets the conductors settle at ${quantity(end)} with that current. Copper’s coefficient is ${quantity(plainNumber(alpha20, 3))} for each kelvin above ${quantity(temperatureText(20, practice))}.`,
       words`How much heat may be made all day in each ${each} of the cord before the fuse has to open?`,
     ],
@@ -152,8 +167,8 @@ export const heatAllowedSpec: TemplateSpec<Case> = {
   misconceptions: ['M31', 'M16'],
   draw: drawnCase,
   fallbacks: {
-    iec: [{ family: 'bs1362', In: 13, cord: 'C150', ambient_degC: 20 }],
-    na: [{ family: 'ul248', In: 15, cord: 'A16', ambient_degC: 20 }],
+    iec: [{ family: 'bs1362', In: 13, cord: 'C150', around: 'stillAir', ambient_degC: 20 }],
+    na: [{ family: 'ul248', In: 15, cord: 'A16', around: 'stillAir', ambient_degC: 20 }],
   },
   build: built,
 };

@@ -136,7 +136,7 @@ function built(drawn: Case, practice: Practice): BuiltChoose {
   return {
     kind: 'choose',
     stem: [
-      words`A new cable is to feed ${drawn.load}. It is ${coreText(core)}, with a k of ${quantity(plainNumber(k, 3))} from ${quantity(from)} to ${quantity(to)}.`,
+      words`A new cable is to feed ${drawn.load}. It is ${coreText(core)}, with a k of ${quantity(String(k))} from ${quantity(from)} to ${quantity(to)}.`,
       words`A short circuit at its far end drives ${quantity(given(If_A, 'A'))}. The device clears it in ${quantity(spanText(t_s))}.`,
       words`Which is the least size that stands this?`,
     ],
@@ -151,7 +151,7 @@ function built(drawn: Case, practice: Practice): BuiltChoose {
     ],
     solution: [
       words`${law}`,
-      words`The root of ${plainNumber(t_s, 3)} is ${plainNumber(Math.sqrt(t_s), 3)}. Times ${quantity(given(If_A, 'A'))} and over ${plainNumber(k, 3)} that is ${quantity(amount(right.value * 1e6, 3, 'mm²'))}.`,
+      words`The root of ${plainNumber(t_s, 3)} is ${plainNumber(Math.sqrt(t_s), 3)}. Times ${quantity(given(If_A, 'A'))} and over ${String(k)} that is ${quantity(amount(right.value * 1e6, 3, 'mm²'))}.`,
       words`So ${text}`,
       words`It must also carry its load, and its volt drop must be borne. The largest of the three sizes counts.`,
     ],

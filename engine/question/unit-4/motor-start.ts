@@ -3,7 +3,7 @@ import { fastest } from '../../protection/band.ts';
 import type { Device, DeviceFamily } from '../../protection/device.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import { dealt, mostDeals } from '../deal.ts';
-import { given, plainNumber } from '../figures.ts';
+import { given } from '../figures.ts';
 import type { Random } from '../random.ts';
 import { defineTemplate } from '../template.ts';
 import type { BuiltChoose, ChooseOption, Practice, Said, TemplateSpec } from '../types.ts';
@@ -175,7 +175,7 @@ function built(drawn: Case, practice: Practice): BuiltChoose {
       words`${law[practice]}`,
       words`At ${quantity(start)} the standards promise: ${told.slice(0, 2).join(', ')}.`,
       words`And: ${told.slice(2).join(', ')}.`,
-      words`The start lasts ${quantity(plainNumber(drawn.start_s * 1e3, 2))} thousandths of a second. So ${text}`,
+      words`The start lasts ${quantity(spanText(drawn.start_s))}. So ${text}`,
       words`The lead still has to carry whatever the device lets through. A larger device needs a larger lead.`,
     ],
     look: 'For each device, work out the start in times its rating. Which edge does it reach?',

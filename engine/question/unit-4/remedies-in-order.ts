@@ -55,7 +55,7 @@ const clear = 0.8;
 
 function drawnCase(random: Random, practice: Practice): Case | null {
   const [family, ratings] = random.pick(devices[practice]);
-  const left = random.whole(0, 4);
+  const left = random.whole(0, helpful.length - 1);
   const drawn: Case = {
     family,
     In: random.pick(ratings),
@@ -140,17 +140,17 @@ function closedBy(drawn: Case, practice: Practice) {
 function nameOf(drawn: Case, id: Remedy, practice: Practice): string {
   switch (id) {
     case 'bigger device':
-      return `fit ${withArticle((nextDevice(drawn, 1) as Device).name)}`;
+      return withArticle((nextDevice(drawn, 1) as Device).name);
     case 'smaller device':
-      return `fit ${withArticle((nextDevice(drawn, -1) as Device).name)}`;
+      return withArticle((nextDevice(drawn, -1) as Device).name);
     case 'residual device':
-      return `add ${practice === 'iec' ? 'an' : 'a'} ${localWords[practice].rcd}`;
+      return `${practice === 'iec' ? 'an' : 'a'} ${localWords[practice].rcd} as well`;
     case 'thicker cord':
-      return `take a cord of ${(markedSize(thicker(drawn))?.name ?? '').replace(' ', '\u00A0')}`;
+      return `a cord of ${(markedSize(thicker(drawn))?.name ?? '').replace(' ', '\u00A0')}`;
     case 'open air':
-      return 'take the cover off';
+      return 'no cover';
     case 'colder place':
-      return `keep the place ${given(drawn.colder_degC, 'K')} colder`;
+      return `air ${given(drawn.colder_degC, 'K')} colder`;
   }
 }
 
@@ -196,9 +196,9 @@ function carriedText(drawn: Case, practice: Practice): string {
   const after = (id: Remedy) => given(endsOf(drawn, practice, id)[0], 'A');
   const size = (markedSize(thicker(drawn))?.name ?? '').replace(' ', '\u00A0');
   const told: Partial<Record<Remedy, string>> = {
-    'thicker cord': `one of ${size} ${after('thicker cord')}`,
-    'open air': `uncovered it carries ${after('open air')}`,
-    'colder place': `${given(drawn.colder_degC, 'K')} colder ${after('colder place')}`,
+    'thicker cord': `a cord of ${size} carries ${after('thicker cord')} here`,
+    'open air': `uncovered this one carries ${after('open air')}`,
+    'colder place': `${given(drawn.colder_degC, 'K')} colder it carries ${after('colder place')}`,
   };
   return helpful
     .filter((id) => drawn.remedies.includes(id))
@@ -217,7 +217,7 @@ function built(drawn: Case, practice: Practice): BuiltOrder {
     drawn.deal,
   );
   const items = ids.map((id): OrderItem => ({ id, name: nameOf(drawn, id as Remedy, practice) }));
-  const ends = ['closes least', 'closes most'] as const;
+  const ends = ['least closed', 'most closed'] as const;
   const text = `${inWords({ items, ends }, order)}.`;
   const [now] = endsOf(drawn, practice);
   const gate = of.by[0] as Gate;

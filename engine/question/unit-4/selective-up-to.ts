@@ -106,7 +106,7 @@ function built(drawn: Case, practice: Practice): BuiltChoose {
     kind: 'choose',
     stem: [
       words`In ${place} ${upper} feeds a board, and on it ${lower} feeds the sockets. The fuse starts to melt at ${quantity(energy(melts))}.`,
-      words`Until it has cleared a fault, the breaker lets through ${quantity(list)}. Its sheet is invented for this question.`,
+      words`Until it has cleared a fault, the breaker lets through ${list}. Its sheet is invented for this question.`,
       words`At which of these fault currents does the breaker alone open?`,
     ],
     ask: 'Choose one.',

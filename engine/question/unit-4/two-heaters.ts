@@ -29,7 +29,7 @@ interface Case {
 }
 
 const volts: Readonly<Record<Practice, number>> = { iec: 230, na: 120 };
-const places = ['a village hall', 'a site cabin', 'a market stall', 'a farm shop', 'a boatyard office'];
+const places = ['In a village hall', 'In a site cabin', 'At a market stall', 'In a farm shop', 'In a boatyard office'];
 const loads = ['heaters', 'tea urns', 'hot plates'];
 /** Leads hotter than this are out of the model [°C]. */
 const hottest = 150;
@@ -185,7 +185,7 @@ function built(drawn: Case, practice: Practice): BuiltChoose {
   return {
     kind: 'choose',
     stem: [
-      words`In ${drawn.place} two ${drawn.load} of ${quantity(given(drawn.each_W, 'W'))} hang on one lead, ${cord.words}. The supply is ${quantity(given(volts[practice], 'V'))}. The circuit has ${withArticle(of.name)} and ${practice === 'iec' ? 'an' : 'a'} ${rcd}.`,
+      words`${drawn.place} two ${drawn.load} of ${quantity(given(drawn.each_W, 'W'))} hang on one lead, ${cord.words}. The supply is ${quantity(given(volts[practice], 'V'))}. The circuit has ${withArticle(of.name)} and ${practice === 'iec' ? 'an' : 'a'} ${rcd}.`,
       words`All evening nothing opens. A meter reads ${quantity(given(I, 'A'))}. The lead’s sheath is hot to the hand; its plug is cool. The ${rcd}’s test button works.`,
       words`What is the cause, and what is to be done first, with the lead unplugged?`,
     ],
@@ -236,7 +236,7 @@ export const twoHeatersSpec: TemplateSpec<Case> = {
         family: 'B',
         In: 16,
         cord: 'C100',
-        place: 'a village hall',
+        place: 'In a village hall',
         load: 'heaters',
         each_W: 2000,
         ambient_degC: 25,
@@ -248,7 +248,7 @@ export const twoHeatersSpec: TemplateSpec<Case> = {
         family: 'ul489',
         In: 20,
         cord: 'A16',
-        place: 'a village hall',
+        place: 'In a village hall',
         load: 'heaters',
         each_W: 1500,
         ambient_degC: 20,

@@ -50,12 +50,13 @@ export const makeWords = [
 
 /** What the harm set leaves, in a sentence. */
 export function leavesWords({ rule, leaves, accepted, sound, refused }: Judged): string {
-  if (refused) return 'No cord standard allows this lead.';
-  if (leaves === 'nothing') return sound ? 'Rule and temperature agree: the lead is protected.' : '';
-  if (leaves === 'harm' && rule.outcome === 'met')
-    return 'The rule is met, and yet these currents harm the lead. Where the two differ, take the safer answer.';
-  if (leaves === 'harm') return 'No rule accepts what is left: the lead is not protected.';
-  return `What is left, the rules accept: ${accepted.map(({ what }) => what).join('; ')}.`;
+  const lead = refused ? ' No cord standard allows this lead.' : '';
+  if (leaves === 'nothing') return `${sound ? 'By rule and by temperature the device protects this lead.' : ''}${lead}`;
+  if (leaves === 'accepted')
+    return `What is left, the rules accept: ${accepted.map(({ what }) => what).join('; ')}.${lead}`;
+  return rule.outcome === 'met'
+    ? `The rule is met, and yet these currents harm the lead. Where the two differ, take the safer answer.${lead}`
+    : `No rule accepts what is left: the lead is not protected.${lead}`;
 }
 
 /** The scenario of a way to mend a case; null where the load is not set in amperes and the way is a smaller load. */

@@ -81,7 +81,7 @@ export function planeFrom(
   const ends = [...told, ...toldSpans(set.assumed)].flatMap(({ from, to }) => (to === null ? [from] : [from, to]));
   const gates = [device.hold, ...device.notBefore, ...device.by];
   const axes = planeAxes({
-    currents: [Iz, device.In, ...gates.map(({ I }) => I), ...ends.filter((I) => I < prospective)],
+    currents: [Iz, set.Ib ?? device.In, device.In, ...gates.map(({ I }) => I), ...ends.filter((I) => I < prospective)],
     times: [device.hold, ...device.notBefore].map(({ t }) => t),
     by: device.by.map(({ t }) => t),
   });
