@@ -49,6 +49,11 @@ export default defineConfig({
                 test: /engine\/(errors|quantity|material\/|surroundings\/(?!places)|scenario\/fault|conductor\/(?!area-scale)|cable\/(?!picture|cord|in-)|heating\/(?!live|by-resistance|profile|along-run|drop-guides|nominal-load|metals-compared|sizes-compared|surroundings-compared|model-end|ledger|ageing|adiabatic|places))/,
                 priority: 2,
               },
+              {
+                name: 'devices',
+                test: /engine\/protection\/(band|device|devices|gates|gg-fuse|iec-breaker|miniature-fuse|own-curve|plug-fuse|rewirable-fuse|ul-breaker|ul-fuse)\.ts/,
+                priority: 3,
+              },
               { name: 'schema', test: /valibot|engine\/scenario\/(schema|fields|parse|from-link)\.ts/, priority: 1 },
             ],
           },

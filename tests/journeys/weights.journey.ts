@@ -7,7 +7,7 @@ import type { Visit } from './support/visit.ts';
 export const name = 'no lesson fetches a script before a figure is near, and none weighs more than its ceiling';
 
 const goal = 95; // kB, gzip, all JavaScript files of a lesson together
-const ceiling = 125; // kB, what is allowed until the goal is reached
+const ceiling = 165; // kB, what is allowed until the goal is reached
 const near = 200; // px below the window where a figure may begin to load
 const window = { width: 360, height: 480 }; // low, so that the first figure of a short opening is below it
 

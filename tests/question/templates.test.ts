@@ -8,7 +8,7 @@ import { randomOf } from '#engine/question/random.ts';
 import { refFromText, refToText } from '#engine/question/ref.ts';
 import { defineTemplate } from '#engine/question/template.ts';
 import { questionFrom, templates, templatesOfLesson } from '#engine/question/templates.ts';
-import type { Feedback, Practice, Question, Template, TemplateSpec, TypedQuestion } from '#engine/question/types.ts';
+import type { Practice, Question, Template, TemplateSpec, TypedQuestion } from '#engine/question/types.ts';
 import { onOffCurrentSpec } from '#engine/question/unit-2/on-off-current.ts';
 import { partWayUpSpec } from '#engine/question/unit-2/part-way-up.ts';
 import { timeOffTraceSpec } from '#engine/question/unit-2/time-off-trace.ts';

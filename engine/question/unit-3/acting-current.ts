@@ -166,12 +166,12 @@ function built(drawn: Case): BuiltChoose {
       },
     ],
     hints: [
-      words`${first} ${second}`,
+      words`The first test: ${first} The second: ${second}`,
       words`What is the device's acting current I2, from its rating?`,
       words`What is 1.45 times the cable's Iz?`,
     ],
     solution: [
-      words`${first} ${second}`,
+      words`The first test: ${first} The second: ${second}`,
       words`The rating is ${quantity(given(device.In, 'A'))}, and Iz is ${quantity(given(Iz, 'A'))}.`,
       words`The device must act by ${quantity(amount(I2, 3, 'A'))}, and 1.45 times Iz is ${quantity(amount(actingShare * Iz, 3, 'A'))}.`,
       words`So ${text} ${met ? 'The rule is met.' : 'The rule is not met: a thicker cable is needed, or a smaller device.'}`,
