@@ -30,12 +30,17 @@ export async function openGates(page: Page): Promise<void> {
   while ((await gates.count()) > 0) await gates.first().click();
 }
 
-/** Brings every part of the page near the window once, and waits until each island has come alive. */
+/** Brings every part of the page near the window once, and waits until each island that is shown has come alive. */
 export async function walkDown(page: Page): Promise<void> {
   for (let y = 0; y < (await page.evaluate(() => document.documentElement.scrollHeight)); y += 500) {
     await page.evaluate((top) => scrollTo(0, top), y);
     await page.waitForTimeout(20);
   }
-  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
+  // what belongs to the other practice is not shown, and sleeps
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll('astro-island[ssr]')].every((island) =>
+      [...island.children].every((child) => child.getClientRects().length === 0),
+    ),
+  );
   await page.waitForLoadState('networkidle');
 }
