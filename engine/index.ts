@@ -258,14 +258,13 @@ export {
 } from './protection/selectivity.ts';
 export { predictWithDevice, seriesOf } from './protection/series-of.ts';
 export {
-  branchCordSizes,
   branchSizes,
   dropFrom,
   fixedSizes,
   plugCordSizes,
   type SizesAndRule,
 } from './protection/size-asks.ts';
-export { nextStandardRating, usualRatings, usualRatingsCited } from './protection/standard-ratings.ts';
+export { nextStandardRating, usualRatings } from './protection/standard-ratings.ts';
 export {
   flatTwinRatings,
   type MethodLetter,

@@ -1,7 +1,6 @@
 import type { TradeSize } from '../conductor/area-scale.ts';
 import { ampacityMetal, ampacitySizes } from './ampacity.ts';
 import { ampacityChain, type BranchCircuit } from './ampacity-chain.ts';
-import { branchCordRule, type CordMake } from './branch-cord-rule.ts';
 import type { SizeAsk } from './choose-size.ts';
 import { type Circuit, coordination } from './coordination.ts';
 import type { RuledCord } from './cord-rule.ts';
@@ -33,12 +32,6 @@ type CordLoad = Omit<RuledCord, 'size'>;
 export const plugCordSizes = (load: CordLoad, fuse: Guard): SizesAndRule => ({
   sizes: cordRatings('mm2').map(({ size }) => size),
   rule: (size) => plugFuseRule({ ...load, size }, fuse),
-});
-
-/** Copper cord gauges, by the rule of a cord on a branch circuit. */
-export const branchCordSizes = (load: CordLoad, device: Guard, make: CordMake): SizesAndRule => ({
-  sizes: cordRatings('AWG').map(({ size }) => size),
-  rule: (size) => branchCordRule({ ...load, size }, device, make),
 });
 
 /** The printed voltage drop of a size, as `chooseSize` asks for it [V/(A·m)]. */

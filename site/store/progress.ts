@@ -1,4 +1,4 @@
-import { emptyNotebook } from '#engine';
+import { doneIn, emptyNotebook } from '#engine';
 import { notebookEvent, notebookKey } from './notebook.ts';
 
 const key = JSON.stringify(notebookKey);
@@ -7,7 +7,7 @@ const empty = JSON.stringify(emptyNotebook);
 /** Reads the notebook in plain script, or undefined: nothing kept, nothing may be kept, or another version wrote it. */
 const read = `const read=()=>{try{const n=JSON.parse(localStorage.getItem(${key})||'${empty}');
 return n.format==='${emptyNotebook.format}'&&n.version===${emptyNotebook.version}?n:undefined}catch{}},
-done=(n,l)=>n.entries.filter(e=>e.lesson===l&&(e.kind==='words'?e.text.trim():e.kind==='prediction'||e.kind==='question'&&e.given.length)).length`;
+done=${doneIn}`;
 
 /**
  * Runs at the end of a lesson: says how much is done and where the reader stopped, and keeps the heading last read. Plain

@@ -1,3 +1,4 @@
+import { untrack } from 'svelte';
 import { type Practice, practiceEvent, practiceKey } from '../lib/practice.ts';
 
 let now = $state<Practice>('iec');
@@ -33,3 +34,19 @@ export const practice = {
     return now;
   },
 };
+
+/**
+ * Lets what a component shows turn with the page's practice: `turn` is told the practice at first and whenever another is
+ * chosen. What a link brought (`sent`, asked once) stays as it was sent until then. To be called while a component is set up.
+ */
+export function turnWithPractice(sent: () => boolean, turn: (to: Practice) => void): void {
+  let first = true;
+  $effect(() => {
+    const chosen = practice.recall();
+    untrack(() => {
+      const stays = first && sent();
+      first = false;
+      if (!stays) turn(chosen);
+    });
+  });
+}

@@ -1,7 +1,10 @@
 // From a step of a slider to the painted picture, on a phone's screen with the processor slowed four times: the work of a
 // frame, without the wait for one. The baseline is a page of the site that changes one word in the same way.
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { chromium, type Page } from 'playwright-core';
-import { findBrowser } from '../run/browser.ts';
+import { type FoundBrowser, findBrowser } from '../run/browser.ts';
 import { buildSite, serveSite } from '../run/site.ts';
 
 const slowdown = 4;
@@ -27,10 +30,19 @@ export async function slider(): Promise<void> {
     console.log(`slider to picture: left out, there is no browser (${answer.reason})`);
     return;
   }
-  const fault = await buildSite();
-  if (fault !== undefined) throw new Error(fault);
-  const served = await serveSite(4460);
-  const browser = await chromium.launch(answer.found);
+  const outDir = await mkdtemp(join(tmpdir(), 'site-'));
+  try {
+    const fault = await buildSite(outDir);
+    if (fault !== undefined) throw new Error(fault);
+    await measureAll(answer.found, outDir);
+  } finally {
+    await rm(outDir, { recursive: true, force: true });
+  }
+}
+
+async function measureAll(found: FoundBrowser, outDir: string): Promise<void> {
+  const served = await serveSite(4460, outDir);
+  const browser = await chromium.launch(found);
   try {
     console.log(`slider to painted picture, ${slowdown} times slowed, ms a step (${steps} steps)`);
     for (const { path, figure, slider: name } of places) {

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { type FieldUnit, fieldUnits } from '../../widgets/prediction/read-amount.ts';
+import { fieldUnits } from '../../widgets/prediction/read-amount.ts';
 import { type ByPractice, isEach } from './by-practice.ts';
 import { bandTimeAsk, promiseAsk } from './device-ask-props.ts';
 import { numProps } from './num-props.ts';
@@ -81,5 +81,3 @@ export type ChoiceProps = v.InferOutput<typeof choiceAsk>;
 export type OrderProps = v.InferOutput<typeof orderAsk>;
 /** A number as a lesson writes it. */
 export type NumberProps = v.InferOutput<typeof numberAsk>;
-/** A unit that a number is asked for in. */
-export type AskUnit = FieldUnit;

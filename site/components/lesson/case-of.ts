@@ -1,4 +1,14 @@
-import { type CastKey, cast, castScenario, inMetal, type MetalId, predict, type Scenario } from '#engine';
+import {
+  type CastKey,
+  cast,
+  castScenario,
+  inMetal,
+  inSize,
+  type MetalId,
+  predict,
+  type Scenario,
+  tradeSize,
+} from '#engine';
 import { type Practice, thin } from '../../lib/format.ts';
 
 /** A case as a lesson writes it: a member of the cast, its load and its air. Times in seconds. */
@@ -51,13 +61,16 @@ function withLead(scenario: Scenario, of: LessonCase): Scenario {
 
 /** The cast's cable in the case's size, its strands drawn from the case's metal. */
 function cableOfCase({ cast: key, metal, size }: LessonCase): Scenario['cable'] {
-  const cable =
-    size === undefined ? cast[key] : inSize(cast[key], key.startsWith('A') ? { size_AWG: size } : { size_mm2: size });
+  const cable = size === undefined ? cast[key] : sized(key, size);
   return metal === undefined ? cable : inMetal(cable, metal);
 }
 
-function inSize(cable: Scenario['cable'], size: { size_AWG: number } | { size_mm2: number }): Scenario['cable'] {
-  return 'table' in cable ? { ...cable, ...size } : { ...cable, conductor: { ...cable.conductor, ...size } };
+/** Throws where the cord is not made in that size, so that a lesson never shows one that is not there. */
+function sized(key: CastKey, size: number): Scenario['cable'] {
+  const to = tradeSize(key.startsWith('A') ? 'AWG' : 'mm2', size);
+  const cable = to && inSize(cast[key], to);
+  if (!cable) throw new Error(`the cord ${key} is not made in the size ${size}`);
+  return cable;
 }
 
 function withSurroundings(scenario: Scenario, { surroundings, ambient }: LessonCase): Scenario {

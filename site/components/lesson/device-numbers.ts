@@ -1,15 +1,4 @@
-import {
-  bandAt,
-  buildCase,
-  type Device,
-  device,
-  type HarmSet,
-  harmSet,
-  lastGate,
-  type Promised,
-  promised,
-  toldSpans,
-} from '#engine';
+import { bandAt, buildCase, type Device, device, type HarmSet, harmSet, lastGate, toldSpans } from '#engine';
 import { type Practice, quantity, significant, thin, timeInWords } from '../../lib/format.ts';
 import { caseOf } from './case-of.ts';
 import type { BandNumber, DeviceBandNumber, GapNumber, PromisedProps } from './device-props.ts';
@@ -89,6 +78,3 @@ function gapValue(spec: GapNumber, practice: Practice): DeviceValue {
   const span = needed(spans[(spec.part ?? 1) - 1], `there is no such gap (${practice})`);
   return current(spec.of === 'gap from' ? span.from : needed(span.to, `the upper end was not found (${practice})`));
 }
-
-/** What the points of a standard promise of a device. */
-export const promisedOf = (spec: PromisedProps): Promised => promised(lessonDevice(spec), spec.amps, spec.within);

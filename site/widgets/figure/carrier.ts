@@ -8,7 +8,7 @@ const known = ['copper', 'cca10', 'cca15', 'aluminium', 'steel'] as const;
 
 /**
  * How a case goes over to the other practice: that practice's own cord in the size of the same place, with this one's metal,
- * air and current; a current that was never changed becomes the one the page gives there.
+ * air and current.
  */
 export function carrier(opening: Readonly<Record<Practice, Scenario>>, sizes: SizesByPractice) {
   return (from: Scenario, to: Scenario): Scenario => {
@@ -20,6 +20,6 @@ export function carrier(opening: Readonly<Record<Practice, Scenario>>, sizes: Si
       JSON.stringify(from.surroundings) === JSON.stringify(own.surroundings) ? {} : { surroundings: from.surroundings };
     const amps = currentOf(from);
     const next = { ...sized, cable, ...moved };
-    return amps === undefined || amps === currentOf(own) ? next : withCurrent(next, amps);
+    return amps === undefined ? next : withCurrent(next, amps);
   };
 }

@@ -1,8 +1,7 @@
-import { untrack } from 'svelte';
 import type { Practice } from '../../lib/format.ts';
 import { readFragment, withFragment } from '../../lib/fragment.ts';
 import { practicePart } from '../../lib/practice.ts';
-import { practice } from '../practice.svelte.ts';
+import { turnWithPractice } from '../practice.svelte.ts';
 import { type Accepts, type Ask, askFromText, askToText } from './ask-text.ts';
 
 /** What a figure asks, where that is no scenario: the page's own ask of the reader's practice, until it is changed. */
@@ -52,18 +51,12 @@ export function figureAsk<T extends Ask>(
     return true;
   }
 
-  let first = true;
-  $effect(() => {
-    const chosen = practice.recall();
-    untrack(() => {
-      const sent = first && readLink();
-      first = false;
-      if (sent || chosen === usage) return;
-      const changed = kept.filter((key) => value[key] !== opening[usage][key]);
-      const carried = Object.fromEntries(changed.map((key) => [key, value[key]])) as Partial<T>;
-      usage = chosen;
-      value = { ...opening[chosen], ...carried };
-    });
+  turnWithPractice(readLink, (chosen) => {
+    if (chosen === usage) return;
+    const changed = kept.filter((key) => value[key] !== opening[usage][key]);
+    const carried = Object.fromEntries(changed.map((key) => [key, value[key]])) as Partial<T>;
+    usage = chosen;
+    value = { ...opening[chosen], ...carried };
   });
   $effect(() => {
     addEventListener('hashchange', readLink);

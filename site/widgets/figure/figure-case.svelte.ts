@@ -1,10 +1,9 @@
-import { untrack } from 'svelte';
-import { type Scenario, ScenarioFault } from '#engine';
+import { type CableSpec, type Scenario, ScenarioFault } from '#engine';
 import type { Practice } from '../../lib/format.ts';
 import { readFragment, withFragment } from '../../lib/fragment.ts';
 import { practicePart } from '../../lib/practice.ts';
 import { scenarioState } from '../../lib/scenario-state.svelte.ts';
-import { practice } from '../practice.svelte.ts';
+import { turnWithPractice } from '../practice.svelte.ts';
 import { withOwnCurrent } from './carry.ts';
 
 /** The case a figure shows: the one its page gives for the reader's practice, until the reader or a link changes it. */
@@ -35,28 +34,34 @@ export interface Solved<T> {
 /** How a case goes over to the other practice: `to` is that practice's own, `from` the one on the screen. */
 export type CarryOver = (from: Scenario, to: Scenario) => Scenario;
 
+/** Whether a cable may still be taken for the page's own, so that the figure turns with the practice. */
+export type Kin = (cable: CableSpec, own: CableSpec) => boolean;
+const sameCable: Kin = (cable, own) => JSON.stringify(cable) === JSON.stringify(own);
+
 /**
  * The case of the figure `id`, with one opening case a practice. A link's case is shown as it was sent; a practice chosen on
- * the page turns every figure that still has its own cable. To be called while a component is set up.
+ * the page turns every figure that still has the page's own cable, or one that `kin` takes for it where a figure changes sizes
+ * or metals. To be called while a component is set up.
  */
-export function figureCase(id: string, opening: Readonly<Record<Practice, Scenario>>, carry: CarryOver): FigureCase {
+export function figureCase(
+  id: string,
+  opening: Readonly<Record<Practice, Scenario>>,
+  carry: CarryOver,
+  kin: Kin = sameCable,
+): FigureCase {
   const held = scenarioState(id, opening.iec);
   const plain = { iec: JSON.stringify(opening.iec), na: JSON.stringify(opening.na) };
-  const cables = { iec: JSON.stringify(opening.iec.cable), na: JSON.stringify(opening.na.cable) };
 
   const usage = $derived<Practice>(held.value.practice ?? 'iec');
   const asBuilt = $derived(JSON.stringify(held.value) === plain[usage]);
 
-  let first = true;
-  $effect(() => {
-    const chosen = practice.recall();
-    untrack(() => {
-      const sent = first && readFragment(location.hash, id) !== undefined;
-      first = false;
-      if (sent || chosen === usage || JSON.stringify(held.value.cable) !== cables[usage]) return;
+  turnWithPractice(
+    () => readFragment(location.hash, id) !== undefined,
+    (chosen) => {
+      if (chosen === usage || !kin(held.value.cable, opening[usage].cable)) return;
       held.value = withOwnCurrent(carry(held.value, opening[chosen]), held.value, opening);
-    });
-  });
+    },
+  );
 
   return {
     get value() {
