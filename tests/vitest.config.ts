@@ -41,7 +41,7 @@ function widgets(found: FoundBrowser): TestProjectConfiguration {
           toMatchScreenshot: {
             comparatorName: 'pixelmatch',
             // another version of the browser sets its letters a shade otherwise
-            comparatorOptions: { threshold: 0.2, allowedMismatchedPixelRatio: 0.01 },
+            comparatorOptions: { threshold: 0.2, allowedMismatchedPixelRatio: 0.002 },
             resolveScreenshotPath: ({ arg, ext, root }) =>
               join(root, 'tests', 'widgets', 'baselines', `${arg.replaceAll(' ', '-')}${ext}`),
             resolveDiffPath: ({ arg, ext, root }) =>

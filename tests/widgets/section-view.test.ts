@@ -327,7 +327,7 @@ it('has a table of the cut: every wall and every middle, hottest in the loaded c
   expect(along).toEqual([...along].sort((a, b) => a - b));
 });
 
-it('stands on a sheet with its number, words, case and readings', async () => {
+it('stands on a sheet with its words and case', async () => {
   const frame = document.createElement('div');
   frame.style.width = '752px';
   document.body.append(frame);
@@ -335,13 +335,11 @@ it('stands on a sheet with its number, words, case and readings', async () => {
     prediction: predict(usual),
     t: 50,
     practice: 'iec',
-    number: '3.2',
     title: 'Through the flex',
   } as const;
   const screen = await render(SectionView, { props }, { baseElement: frame });
-  await expect.element(screen.getByRole('figure', { name: /Fig\. 3\.2\s+Through the flex/ })).toBeVisible();
+  await expect.element(screen.getByRole('figure', { name: 'Through the flex' })).toBeVisible();
   await expect.element(screen.getByText('steady field, scaled to 0:50')).toBeVisible();
-  expect(frame.querySelectorAll('.reading')).toHaveLength(3);
 });
 
 it('draws isotherms every ten kelvins, more where they crowd, less where hardly one would show', () => {
