@@ -129,6 +129,14 @@ export { clad, type Metal, type MetalId, metals, tin } from './material/metals.t
 export { type Ageing, type Plastic, type PlasticId, plastics } from './material/plastics.ts';
 export type { Confidence, Property } from './material/property.ts';
 export { resistanceRatio, resistivity } from './material/resistivity.ts';
+export {
+  type BurnThreshold,
+  burnSource,
+  burnThresholds,
+  type TimeToBurn,
+  type TouchedSurface,
+  timeToBurn,
+} from './material/skin-burn.ts';
 export { type SlowHarm, slowHarms } from './material/slow-harm.ts';
 export {
   emptyNotebook,

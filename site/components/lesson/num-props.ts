@@ -1,5 +1,15 @@
 import * as v from 'valibot';
-import { ageingMeasuredTo, celsius, type LimitKind, type MetalId, metals, type PlasticId, plastics } from '#engine';
+import {
+  ageingMeasuredTo,
+  burnThresholds,
+  celsius,
+  type LimitKind,
+  type MetalId,
+  metals,
+  type PlasticId,
+  plastics,
+  type TouchedSurface,
+} from '#engine';
 import type { Practice } from '../../lib/practice.ts';
 import { forPractice, isEach } from './by-practice.ts';
 import { type DeviceBandNumber, deviceSchema } from './device-props.ts';
@@ -121,6 +131,13 @@ const ageingNumber = v.strictObject({
 /** A temperature counted from absolute zero; `at` in °C. */
 const absoluteNumber = v.strictObject({ of: v.literal('absolute'), at: amount(-273, 3000, '°C') });
 
+/** How long a touch may last before it burns skin; `at` in °C. */
+const burnNumber = v.strictObject({
+  of: v.literal('time to burn'),
+  surface: oneOf(Object.keys(burnThresholds) as TouchedSurface[]),
+  at: amount(0, 500, '°C'),
+});
+
 /** Ambient, grouping and thermal insulation, as many as are given: their product, or what they leave of a table's current. */
 const factorNumber = v.pipe(
   v.strictObject({
@@ -154,6 +171,7 @@ export type NumProps =
   | v.InferOutput<typeof metalNumber>
   | v.InferOutput<typeof ageingNumber>
   | v.InferOutput<typeof absoluteNumber>
+  | v.InferOutput<typeof burnNumber>
   | v.InferOutput<typeof factorNumber>
   | v.InferOutput<typeof gaugeNumber>
   | ProtectionNumber
@@ -171,6 +189,7 @@ function schemaOf(props: Record<string, unknown>): v.GenericSchema<NumProps> {
   if ('value' in props) return givenNumber;
   if (props.of === 'limit') return limitNumber;
   if (props.of === 'absolute') return absoluteNumber;
+  if (props.of === 'time to burn') return burnNumber;
   if (among(metalNumbers)) return metalNumber;
   if (among(ageingNumbers)) return ageingNumber;
   if (among(factorNumbers)) return factorNumber;

@@ -7,6 +7,7 @@ import {
   plastics,
   ratingInPlace,
   tableCurrentNeeded,
+  timeToBurn,
   touchLimit,
 } from '#engine';
 import {
@@ -20,6 +21,7 @@ import {
   three,
   timeInWords,
 } from '../../lib/format.ts';
+import { burnWords } from '../../lib/burn-words.ts';
 import { perLength } from '../../widgets/figure/length-words.ts';
 import { caseKinds, caseValue } from './case-value.ts';
 import { deviceValue } from './device-numbers.ts';
@@ -45,6 +47,7 @@ export function numberOf(spec: NumProps, practice: Practice = 'iec'): string {
   if ('value' in spec) return givenNumber(spec.value, spec.unit, practice);
   if (spec.of === 'limit') return limitWords(spec, practice);
   if (spec.of === 'absolute') return quantity(kelvin(spec.at), 'K', 2);
+  if (spec.of === 'time to burn') return burnWords(timeToBurn(spec.surface, kelvin(spec.at)));
   if (isAgeing(spec)) return ageingWords(spec);
   if (isFactor(spec)) return factorWords(spec, practice);
   if (isCircuit(spec)) return protectionWords(spec, practice);
