@@ -10,6 +10,7 @@ import {
   timeToBurn,
   touchLimit,
 } from '#engine';
+import { burnWords } from '../../lib/burn-words.ts';
 import {
   fixed,
   type Practice,
@@ -21,7 +22,6 @@ import {
   three,
   timeInWords,
 } from '../../lib/format.ts';
-import { burnWords } from '../../lib/burn-words.ts';
 import { perLength } from '../../widgets/figure/length-words.ts';
 import { caseKinds, caseValue } from './case-value.ts';
 import { deviceValue } from './device-numbers.ts';
