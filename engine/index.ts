@@ -7,9 +7,41 @@ export {
   mostBenchVolts,
   mostConductor,
   mostSheath,
+  mostSheathPractised,
   overBenchVolts,
   usualBenchVolts,
 } from './bench/limits.ts';
+export { type Locked, lockPlan, lockState } from './bench/lock.ts';
+export type { BenchLog, Probe, ProbePlace, Remark } from './bench/log.ts';
+export type { Measured } from './bench/measured.ts';
+export {
+  abortOf,
+  checksOf,
+  type PlannedStep,
+  type PlanPrediction,
+  type Precaution,
+  precautions,
+  predictPlan,
+  type Refusal,
+  refusals,
+} from './bench/plan.ts';
+export { emptyPlan, type ParsedPlan, parsePlan, type TestPlan } from './bench/plan-schema.ts';
+export {
+  type CheckId,
+  type CheckLimit,
+  type CheckRecord,
+  checkOutcome,
+  type PowerCheck,
+} from './bench/power-checks.ts';
+export {
+  type CaseDoubt,
+  type DoubtId,
+  type PredictedBand,
+  type PredictedEvent,
+  type PredictedMoment,
+  predictedBand,
+  usualDoubt,
+} from './bench/predicted-band.ts';
 export { type Cable, cableOf } from './cable/cable.ts';
 export { type Construction, construction, constructions } from './cable/constructions.ts';
 export { type CordRating, cordRating } from './cable/cord-ratings.ts';

@@ -15,6 +15,8 @@ export const mostBenchVolts = { ac: 25, dc: 60 } as const;
 
 /** Greatest temperature of a probe on the sheath on a teaching bench [K]. */
 export const mostSheath = kelvin(60);
+/** The same on a practitioner's bench [K]. */
+export const mostSheathPractised = kelvin(80);
 
 /** Shortest sample [m]: nothing is known within 0.3 m of each end. */
 export const leastSample = 1;
