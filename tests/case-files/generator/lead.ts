@@ -59,8 +59,8 @@ export function leadOf(spec: LeadSpec, section: Section, air: Air): Lead {
   const middles = widths.map((width, i) => widths.slice(0, i).reduce((sum, w) => sum + w, width / 2));
   const count = widths.length;
   const start = air.T();
-  const cells = widths.map(() => new Float64Array(section.cells).fill(start));
-  const next = widths.map(() => new Float64Array(section.cells));
+  const cells: Float64Array[] = widths.map(() => new Float64Array(section.cells).fill(start));
+  const next: Float64Array[] = widths.map(() => new Float64Array(section.cells));
   const cores = widths.map(() => new Float64Array(3).fill(start));
   const left = new Float64Array(3);
   const surface = new Float64Array(count).fill(start);
