@@ -42,6 +42,12 @@ export {
   predictedBand,
   usualDoubt,
 } from './bench/predicted-band.ts';
+export {
+  equalCopper,
+  type VerdictFacts,
+  type VerdictSentence,
+  verdictWords,
+} from './bench/verdict-words.ts';
 export { type Cable, cableOf } from './cable/cable.ts';
 export { type Construction, construction, constructions } from './cable/constructions.ts';
 export { type CordRating, cordRating } from './cable/cord-ratings.ts';
