@@ -1,6 +1,7 @@
 // The engine's public face. SI inside: metres, kilograms, seconds, amperes, kelvin; names say so where they differ.
 // Sorted by file; the folders are the topics.
 
+export { type BenchJob, emptyJob, type FoundOnLead, type ParsedJob, parseJob } from './bench/job-schema.ts';
 export {
   abortStops,
   leastSample,

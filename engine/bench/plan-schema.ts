@@ -13,7 +13,8 @@ const checkRecord = record({
 
 const instrument = record({ name: text(80), id: v.optional(text(60)), calibrated: v.optional(text(40)) });
 
-const planRecord = record({
+/** The schema of a plan. */
+export const planRecord = record({
   version: v.literal(1, 'must be 1, the only version there is'),
   id: text(60),
   sample: text(60),
