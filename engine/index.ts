@@ -76,7 +76,7 @@ export {
   tableResistance,
 } from './conductor/iec60228.ts';
 export { OutOfRange, within } from './errors.ts';
-export { benchStart, type CastKey, cast, castScenario } from './examples/cast.ts';
+export { benchStart, type CastKey, cast, castScenario, planStart } from './examples/cast.ts';
 export { adiabaticTime } from './heating/adiabatic.ts';
 export {
   ageingMeasuredTo,

@@ -76,3 +76,18 @@ export const benchStart: Readonly<Record<'iec' | 'na', Scenario>> = {
     supply: overRatedThenOff(20),
   },
 };
+
+const planned = (amps: readonly number[], cable: CableSpec, length_m: number, practice: 'iec' | 'na'): Scenario => ({
+  version: 1,
+  practice,
+  cable,
+  lead: { length_m },
+  surroundings: { kind: 'stillAir', ambient_degC: 20 },
+  supply: amps.map((I_A) => ({ kind: 'current', I_A, compliance_V: 15, duration_s: 900 })),
+});
+
+/** The case a test plan begins with, by practice: the suspect lead in rising steps, each for a quarter of an hour. */
+export const planStart: Readonly<Record<'iec' | 'na', Scenario>> = {
+  iec: planned([4, 6, 8, 10, 12], cast.SUS, 8, 'iec'),
+  na: planned([4, 6, 8, 10], cast.A16S, 7.62, 'na'),
+};
