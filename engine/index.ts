@@ -2,6 +2,33 @@
 // Sorted by file; the folders are the topics.
 
 export {
+  type CandidateId as IdentifiedMetal,
+  type ClaimedMaterial,
+  type Colour,
+  type ColourSeen,
+  colours,
+  type Evidence,
+  type MagnetSeen,
+  type Marking,
+  type MassEvidence,
+  magnetOutcomes,
+  type PieceId,
+  type ResistanceEvidence,
+  type StrandEvidence,
+} from './bench/identify/evidence.ts';
+export type { Clash, Fit } from './bench/identify/fit.ts';
+export { type Candidate, type Identification, identify, type Mark } from './bench/identify/identify.ts';
+export type { Leaning, MeasurementId, NextMeasurement, OutcomeMeaning } from './bench/identify/next.ts';
+export { type Prior, type Priors, usualPriors } from './bench/identify/priors.ts';
+export type { MassTimesResistance, MetalProduct } from './bench/identify/product.ts';
+export type { AgainstMarking, EqualCopper, Interval, SizeStanding } from './bench/identify/size.ts';
+export {
+  type IdentifySentence,
+  type IdentifySentenceId,
+  identifyText,
+  identifyWords,
+} from './bench/identify/words.ts';
+export {
   abortStops,
   leastSample,
   mostBenchVolts,
@@ -10,6 +37,7 @@ export {
   overBenchVolts,
   usualBenchVolts,
 } from './bench/limits.ts';
+export type { Measured } from './bench/measured.ts';
 export { type Cable, cableOf } from './cable/cable.ts';
 export { type Construction, construction, constructions } from './cable/constructions.ts';
 export { type CordRating, cordRating } from './cable/cord-ratings.ts';
@@ -125,7 +153,7 @@ export type { Statement, Validity } from './heating/validity.ts';
 export { durationOf, type Outcome } from './heating/walk.ts';
 export { type Air, air, airConductivity, airDensity, airViscosity } from './material/air.ts';
 export { type Limit, type LimitKind, type Place, touchLimit } from './material/limits.ts';
-export { clad, type Metal, type MetalId, metals, tin } from './material/metals.ts';
+export { clad, type Metal, type MetalId, metals, tin, tinnedCopper } from './material/metals.ts';
 export { type Ageing, type Plastic, type PlasticId, plastics } from './material/plastics.ts';
 export type { Confidence, Property } from './material/property.ts';
 export { resistanceRatio, resistivity } from './material/resistivity.ts';

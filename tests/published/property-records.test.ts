@@ -10,10 +10,11 @@ import {
   plastics,
   sources,
   tin,
+  tinnedCopper,
   touchLimit,
 } from '#engine';
 
-const materials: readonly (Metal | Plastic)[] = [...Object.values(metals), tin, ...Object.values(plastics)];
+const materials: readonly (Metal | Plastic)[] = [...Object.values(metals), tin, tinnedCopper, ...Object.values(plastics)];
 
 function isProperty(value: unknown): value is Property {
   return typeof value === 'object' && value !== null && 'value' in value && 'confidence' in value;
