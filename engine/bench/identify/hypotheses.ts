@@ -50,12 +50,13 @@ function hypothesis(id: CandidateId, metal: Metal, priors: Priors, makes = plain
 
 function cladAluminium(priors: Priors): Hypothesis {
   const shares = middles(priors.aluminiumShare.value, steps.cladAluminium);
+  const [above, uRho] = priors.aluminiumMixing.value;
   const makes = shares.map((share): Make => {
     const { rho20, density } = clad('share', 'share', metals.copper, metals.aluminium, share);
     const weight = 1 / shares.length;
-    return { share, lnRho: Math.log(rho20.value), lnDensity: Math.log(density.value), weight };
+    return { share, lnRho: Math.log(above * rho20.value), lnDensity: Math.log(density.value), weight };
   });
-  return { ...hypothesis('cladAluminium', metals.cca10, priors, makes), name: 'copper-clad aluminium' };
+  return { ...hypothesis('cladAluminium', metals.cca10, priors, makes), name: 'copper-clad aluminium', uRho };
 }
 
 /** Copper share of a clad steel by mixing conductivities: that of its grade, and others about it. */

@@ -1,6 +1,6 @@
 import type { CandidateId, Evidence, PieceId } from './evidence.ts';
 import { type Fit, fitOf } from './fit.ts';
-import { emptyLine, extent, type Line, normalised, regridded } from './line.ts';
+import { mixture } from './line.ts';
 import { type NextMeasurement, nextMeasurement } from './next.ts';
 import { type Priors, usualPriors } from './priors.ts';
 import { type MassTimesResistance, massTimesResistance } from './product.ts';
@@ -56,31 +56,8 @@ export interface Identification {
   readonly nextBest: NextMeasurement | null;
 }
 
-/** One density of several by their weights, on a grid as fine as the finest that matters. */
-function mixed(lines: readonly Line[], weights: readonly number[]): Line {
-  const used = lines.map((line, i) => ({ line, weight: weights[i] as number })).filter(({ weight }) => weight > 1e-4);
-  const ends = used.map(({ line }) => extent(line));
-  const step = Math.max(0.0004, Math.min(...used.map(({ line }) => line.step)));
-  const out = emptyLine(Math.min(...ends.map(([from]) => from)), Math.max(...ends.map(([, to]) => to)), step);
-  for (const { line, weight } of used) {
-    const again = regridded(filled(line, step), out.from + step, out.from + step * (out.p.length - 2), step);
-    for (let i = 0; i < out.p.length; i++) out.p[i] = (out.p[i] as number) + weight * (again.p[i] ?? 0);
-  }
-  return normalised(out);
-}
-
-/** A coarse line drawn straight between its points, so that a finer grid is not left with holes. */
-function filled(line: Line, step: number): Line {
-  const times = Math.ceil(line.step / step);
-  if (times <= 1) return line;
-  const p = new Float64Array((line.p.length - 1) * times + 1);
-  for (let i = 0; i < p.length; i++) {
-    const at = Math.floor(i / times);
-    const share = i / times - at;
-    p[i] = ((line.p[at] as number) * (1 - share) + (line.p[at + 1] ?? 0) * share) / times;
-  }
-  return { from: line.from, step: line.step / times, p };
-}
+/** Finest step of the logarithm at which the metals' densities are added up. */
+const finest = 0.0004;
 
 /** Copper shares of a clad metal, each make's weight spread over its own part of the range. */
 function shareInterval({ of, posterior }: Weighed): Interval | null {
@@ -123,9 +100,10 @@ export function identify(evidence: Evidence, given: Partial<Priors> = {}): Ident
   const over = (line: 'area' | 'R20') =>
     known
       ? intervalOf(
-          mixed(
+          mixture(
             weighed.map(({ posterior }) => posterior[line]),
             probabilities,
+            finest,
           ),
         )
       : null;

@@ -92,11 +92,32 @@ export function spread(line: Line, u: number): Line {
   return { from: line.from - reach * line.step, step: line.step, p };
 }
 
-/** The same weights on another grid. */
-export function regridded(line: Line, from: number, to: number, step: number): Line {
-  const out = emptyLine(from, to, step);
-  for (let i = 0; i < line.p.length; i++) if (line.p[i]) put(out, line.from + i * line.step, line.p[i] as number);
-  return out;
+/** Adds a line's weights to another's, times `share`. */
+export function add(to: Line, line: Line, share = 1): void {
+  const { from, step, p } = finer(line, to.step);
+  for (let i = 0; i < p.length; i++) if (p[i]) put(to, from + i * step, share * (p[i] as number));
+}
+
+/** A coarse line's weights spread evenly over finer points, so that a finer grid is not left with holes. */
+function finer(line: Line, step: number): Line {
+  const times = Math.ceil(line.step / step);
+  if (times <= 1) return line;
+  const p = new Float64Array(line.p.length * times);
+  for (let i = 0; i < p.length; i++) p[i] = (line.p[Math.floor(i / times)] as number) / times;
+  const fine = line.step / times;
+  return { from: line.from - (line.step - fine) / 2, step: fine, p };
+}
+
+/** One density of several by their weights, on a grid as fine as the finest of them. */
+export function mixture(lines: readonly Line[], weights: readonly number[], finest: number): Line {
+  const used = lines.flatMap((line, i) =>
+    (weights[i] as number) > 1e-4 ? [{ line, weight: weights[i] as number }] : [],
+  );
+  const ends = used.map(({ line }) => extent(line));
+  const step = Math.max(finest, Math.min(...used.map(({ line }) => line.step)));
+  const out = emptyLine(Math.min(...ends.map(([from]) => from)), Math.max(...ends.map(([, to]) => to)), step);
+  for (const { line, weight } of used) add(out, line, weight);
+  return normalised(out);
 }
 
 /** Its own width from the first to the last point that holds anything. */

@@ -1,5 +1,5 @@
 import { type CandidateId, colours, type Evidence, magnetOutcomes } from './evidence.ts';
-import { emptyLine, extent, type Line, regridded, spread } from './line.ts';
+import { add, emptyLine, extent, type Line, spread } from './line.ts';
 import type { Prior, Priors } from './priors.ts';
 import { colourProbability, magnetProbability } from './seen.ts';
 import type { Weighed } from './weigh.ts';
@@ -96,23 +96,16 @@ function seenTable(id: 'magnet' | 'skin' | 'under', weighed: readonly Weighed[],
 function measuredTable(id: MeasurementId, u: number, weighed: readonly Weighed[], priors: Priors): Table {
   const lines = weighed.map((one) => predicted(id, one, priors));
   const used = lines.filter((_, i) => (weighed[i] as Weighed).probability > 1e-4).map((line) => extent(line));
-  const from = Math.min(...used.map(([low]) => low)) - 4 * u;
-  const to = Math.max(...used.map(([, high]) => high)) + 4 * u;
+  const from = Math.min(...used.map(([low]) => low));
+  const to = Math.max(...used.map(([, high]) => high));
   const step = Math.max(u / 2, (to - from) / 3000);
-  const rows = lines.map((line) => regridded(spread(finer(line, step), u), from, to, step).p);
-  const grid = emptyLine(from, to, step);
-  const at = (i: number) => Math.exp(grid.from + (i - 0.5) * step);
-  return { rows, reading: (i, k) => [at(i), at(k)] };
-}
-
-/** A coarse line's weights spread evenly over finer points, so that the instrument's width can be laid over them. */
-function finer(line: Line, step: number): Line {
-  const times = Math.ceil(line.step / step);
-  if (times <= 1) return line;
-  const p = new Float64Array(line.p.length * times);
-  for (let i = 0; i < p.length; i++) p[i] = (line.p[Math.floor(i / times)] as number) / times;
-  const fine = line.step / times;
-  return { from: line.from - (line.step - fine) / 2, step: fine, p };
+  const read = lines.map((line) => {
+    const row = emptyLine(from, to, step);
+    add(row, line);
+    return spread(row, u);
+  });
+  const at = (i: number) => Math.exp((read[0] as Line).from + (i - 0.5) * step);
+  return { rows: read.map(({ p }) => p), reading: (i, k) => [at(i), at(k)] };
 }
 
 /** Mutual information of metal and outcome: Σ P(metal) Σ p(outcome|metal) ln(p(outcome|metal)/p(outcome)) [nats]. */

@@ -70,7 +70,7 @@ const readingOf: Partial<Record<MeasurementId, (x: number) => string>> = {
   mass: (x) => `${figures(x * 1e3)} g/m`,
 };
 
-const figures = (x: number, count = 3) => `${+x.toPrecision(count)}`;
+const figures = (x: number, count = 3) => (x < 10 ** count ? x.toPrecision(count) : `${Math.round(x)}`);
 const percent = (p: number) => (p > 0.99 ? 'over 99 %' : `${Math.round(100 * p)} %`);
 const mm2 = (area: number) => `${figures(area * 1e6)} mm²`;
 const or = (names: readonly string[]) =>
@@ -142,10 +142,17 @@ function noneWords({ fit }: Identification): IdentifySentence[] {
   ];
 }
 
-function sizeWords({ area, equalCopper, againstMarking }: Identification, practice: 'iec' | 'na'): IdentifySentence[] {
+function sizeWords(
+  { area, equalCopper, againstMarking, fit }: Identification,
+  { marking }: Evidence,
+  practice: 'iec' | 'na',
+): IdentifySentence[] {
   const told: IdentifySentence[] = [];
-  const least = againstMarking ? `; ${againstMarking.marked} needs ${mm2(againstMarking.leastArea)} at least` : '';
-  if (area)
+  const least =
+    againstMarking && marking?.size_AWG === undefined
+      ? `; ${againstMarking.marked} needs ${mm2(againstMarking.leastArea)} at least`
+      : '';
+  if (area && !fit.none)
     told.push({
       id: 'area',
       text: sentence(`its metal area is about ${mm2(area.median)}, ${span(area, mm2)}${least}.`),
@@ -157,13 +164,14 @@ function sizeWords({ area, equalCopper, againstMarking }: Identification, practi
   }
   if (againstMarking) {
     const { ratio, marked, R20 } = againstMarking;
+    const times = `its resistance is ${figures(ratio.median, 2)} times the ${figures(R20 * 1e3)} mΩ/m`;
     const verdict =
       ratio.low > 1 ? 'does not meet it' : ratio.high <= 1 ? 'meets it' : 'is not shown to miss or to meet it';
-    const limit = `the ${figures(R20 * 1e3)} mΩ/m that ${marked} copper may have`;
-    told.push({
-      id: 'table',
-      text: sentence(`its resistance is ${figures(ratio.median, 2)} times ${limit}: it ${verdict}.`),
-    });
+    const text =
+      marking?.size_AWG === undefined
+        ? `${times} that ${marked} copper may have: it ${verdict}.`
+        : `${times} of ${marked} in annealed copper.`;
+    told.push({ id: 'table', text: sentence(text) });
   }
   return told;
 }
@@ -171,7 +179,7 @@ function sizeWords({ area, equalCopper, againstMarking }: Identification, practi
 function productWords({ massTimesResistance: { measured, metals }, candidates }: Identification): IdentifySentence[] {
   const first = metals.find(({ metal }) => metal === candidates[0]?.metal);
   if (!measured || !first) return [];
-  const inMilli = (x: number) => figures(x * 1e6, 2 + +(x >= 1e-4));
+  const inMilli = (x: number) => figures(x * 1e6);
   const own = `${metalName[first.metal]} has ${inMilli(first.low)} to ${inMilli(first.high)}`;
   return [
     {
@@ -216,7 +224,7 @@ export function identifyWords(
 ): IdentifySentence[] {
   return [
     ...(of.fit.none ? noneWords(of) : whatItIs(of, evidence.marking?.material)),
-    ...sizeWords(of, practice),
+    ...sizeWords(of, evidence, practice),
     ...productWords(of),
     ...nextWords(of),
   ];
