@@ -18,7 +18,8 @@ export {
 } from './bench/identify/evidence.ts';
 export type { Clash, Fit } from './bench/identify/fit.ts';
 export { type Candidate, type Identification, identify, type Mark } from './bench/identify/identify.ts';
-export type { Leaning, MeasurementId, NextMeasurement, OutcomeMeaning } from './bench/identify/next.ts';
+export type { MeasurementId, NextMeasurement } from './bench/identify/next.ts';
+export type { Leaning, OutcomeMeaning, ReadQuantity } from './bench/identify/outcomes.ts';
 export { type Prior, type Priors, usualPriors } from './bench/identify/priors.ts';
 export type { MassTimesResistance, MetalProduct } from './bench/identify/product.ts';
 export type { AgainstMarking, EqualCopper, Interval, SizeStanding } from './bench/identify/size.ts';

@@ -81,7 +81,7 @@ function lead(by: Chance): Lead {
   const strands = by.often(0.3) ? Math.round(count * by.even(0.5, 0.9)) : count;
   const d = 1e-3 * nominal * by.even(0.96, 1.01) * (by.often(0.25) ? by.even(0.75, 0.9) : 1);
   const area = (strands * Math.PI * d * d) / 4;
-  const lay = by.even(1.005, 1.045);
+  const lay = by.even(1, 1.05);
   return { kind, strands, d, area, R20: (rho * lay) / area, mass: density * lay * area, alpha20 };
 }
 

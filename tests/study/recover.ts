@@ -2,6 +2,13 @@
 import { type Evidence, type Identification, type IdentifiedMetal, type Interval, identify } from '#engine';
 import { type Kind, measuredLead } from './leads.ts';
 
+/** What became of the leads of one kind: counts. */
+export interface KindRecovery {
+  readonly leads: number;
+  readonly first: number;
+  readonly areaHeld: number;
+}
+
 /** What became of a number of leads. */
 export interface Recovery {
   readonly leads: number;
@@ -14,7 +21,7 @@ export interface Recovery {
   readonly R20Error: number;
   /** Mean of what was given to the true metal. */
   readonly trust: number;
-  readonly byKind: ReadonlyMap<Kind, { readonly leads: number; readonly first: number }>;
+  readonly byKind: ReadonlyMap<Kind, KindRecovery>;
 }
 
 const kindOf = (metal: IdentifiedMetal): Kind | 'other' =>
@@ -39,7 +46,7 @@ function median(of: number[]): number {
 /** Identifies `count` leads, with their mass or without; `blind` leaves out pieces of evidence. */
 export function recover(count: number, seed: string, withMass: boolean, blind: (keyof Evidence)[] = []): Recovery {
   const errors: number[] = [];
-  const byKind = new Map<Kind, { leads: number; first: number }>();
+  const byKind = new Map<Kind, KindRecovery>();
   const sum = { first: 0, area: 0, R20: 0, none: 0, trust: 0 };
   for (let i = 0; i < count; i++) {
     const { truth, evidence, mass } = measuredLead(`${seed}-${i}`);
@@ -48,10 +55,15 @@ export function recover(count: number, seed: string, withMass: boolean, blind: (
     const found = identify(given);
     const by = kinds(found);
     const first = [...by].reduce((best, one) => (one[1] > best[1] ? one : best))[0] === truth.kind;
-    const kind = byKind.get(truth.kind) ?? { leads: 0, first: 0 };
-    byKind.set(truth.kind, { leads: kind.leads + 1, first: kind.first + +first });
+    const kind = byKind.get(truth.kind) ?? { leads: 0, first: 0, areaHeld: 0 };
+    const areaHeld = +holds(found.area, truth.area);
+    byKind.set(truth.kind, {
+      leads: kind.leads + 1,
+      first: kind.first + +first,
+      areaHeld: kind.areaHeld + areaHeld,
+    });
     sum.first += +first;
-    sum.area += +holds(found.area, truth.area);
+    sum.area += areaHeld;
     sum.R20 += +holds(found.R20, truth.R20);
     sum.none += +found.fit.none;
     sum.trust += by.get(truth.kind) ?? 0;

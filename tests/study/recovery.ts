@@ -16,6 +16,6 @@ for (const [name, withMass, blind] of rows) {
   const { metalFirst, trust, areaHeld, R20Held, R20Error, noneFits, byKind } = found;
   const cells = [metalFirst, trust, areaHeld, R20Held, R20Error, noneFits].map(percent).join('    ');
   console.log(`${name.padEnd(30)} ${cells}`);
-  const kinds = [...byKind].sort().map(([kind, { leads, first }]) => `${kind} ${first}/${leads}`);
-  console.log(`    ${kinds.join(', ')}`);
+  for (const [kind, of] of [...byKind].sort())
+    console.log(`    ${kind.padEnd(14)} ${of.first} of ${of.leads} first, area held for ${of.areaHeld}`);
 }

@@ -21,6 +21,8 @@ export interface MetalPosterior {
   readonly area: Line;
   readonly R20: Line;
   readonly massPerMetre: Line;
+  /** Over the logarithm of R'20·area [Ω·m], as far as the other pieces tell; the resistance itself does not sharpen it. */
+  readonly resistivity: Line;
   /** Weights of its makes, summing to 1. */
   readonly makes: Float64Array;
 }
@@ -98,8 +100,10 @@ export function integrate(
     Math.max(...density) + layHigh + high + 2 * step,
     Math.max(of.uDensity / 4, step / 4),
   );
+  const nominalX = emptyLine(Math.min(...rho) + layLow, Math.max(...rho) + layHigh, of.uRho / 4);
   const makes = new Float64Array(of.makes.length);
-  if (!(low < high)) return { log: Number.NEGATIVE_INFINITY, area, R20: nominalR, massPerMetre: nominalM, makes };
+  if (!(low < high))
+    return { log: Number.NEGATIVE_INFINITY, area, R20: nominalR, massPerMetre: nominalM, resistivity: nominalX, makes };
   const { weight, top } = aboutArea(pieces, area);
   const each = 1 / lays.length;
   let sum = 0;
@@ -120,6 +124,7 @@ export function integrate(
         const all = here * byR * byM;
         if (all === 0) continue;
         sum += all;
+        put(nominalX, make.lnRho + lay, all);
         area.p[i] = (area.p[i] as number) + all;
         makes[k] = (makes[k] as number) + all;
       }
@@ -135,6 +140,7 @@ export function integrate(
     massPerMetre: normalised(
       pieces.mass ? sharpened(pieces.mass, nominalM, of.uDensity) : spread(nominalM, of.uDensity),
     ),
+    resistivity: normalised(spread(nominalX, of.uRho)),
     makes: makes.map((one) => one / sum),
   };
 }

@@ -90,9 +90,10 @@ export function resistancePiece(of: ResistanceEvidence, alpha20: number, priors:
     const { u, dof } = spread(loop);
     return overLeads(R.value - loop, u, dof, priors);
   };
-  const loop = Math.max(R.value - (leads?.value ?? 0), R.value / 20);
-  const centre = Math.log(loop / metresAt20);
-  return { log: leads ? known : unknown, centre, width: spread(loop).u / loop };
+  const [usual, factor] = priors.testLeads.value;
+  const loop = Math.max(R.value - (leads?.value ?? usual), R.value / 20);
+  const u = Math.hypot(spread(loop).u, leads ? 0 : usual * Math.log(factor));
+  return { log: leads ? known : unknown, centre: Math.log(loop / metresAt20), width: u / loop };
 }
 
 const leadSteps = 33; // quarter of a standard uncertainty of the leads' spread, four to each side

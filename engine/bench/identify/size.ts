@@ -91,7 +91,7 @@ export const againstMarking = (R20: Interval, reference: Reference): AgainstMark
 /** Whether a conductor holds as much metal as a sound copper one of its marked size must: by the weight of area below that. */
 export type SizeStanding = 'undersized' | 'full size' | 'not established';
 
-const sure = 0.95;
+const sure = 0.975; // all of the 95 % interval lies on one side
 
 /** Standing of the area [over ln m²] to the least that the marked size asks. */
 export function standingOf(area: Line, { leastArea }: Reference): { standing: SizeStanding; below: number } {

@@ -10,12 +10,12 @@ export interface Nodes {
 
 const least = 1e-13; // of the greatest likelihood
 const farthest = 60; // widths, for tails that fall off slowly
-const widest = 12; // of the logarithm: a two-terminal reading never says how small the lead's own share is
+const widest = 5; // of the logarithm: a two-terminal reading never says how small the lead's own share is, and below 1/150 nobody asks
 
 /** Points of a piece, close enough for a kernel of standard deviation `u` as well. The likelihood is over its greatest value; `log` keeps that. */
 function nodesOf(piece: LnPiece, u: number): { nodes: Nodes; log: number } {
   const step = Math.min(piece.width / 3, u);
-  const reach = Math.min(widest, Math.max(farthest * piece.width, piece.width > 0.3 ? widest : 0));
+  const reach = Math.min(widest, farthest * piece.width);
   const top = piece.log(piece.centre);
   const side = (sign: 1 | -1) => {
     const found: [number, number][] = [];

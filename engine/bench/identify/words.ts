@@ -1,6 +1,7 @@
 import type { CandidateId, ClaimedMaterial, Evidence, PieceId } from './evidence.ts';
 import type { Candidate, Identification } from './identify.ts';
-import type { MeasurementId, OutcomeMeaning } from './next.ts';
+import type { MeasurementId, NextMeasurement } from './next.ts';
+import type { OutcomeMeaning, ReadQuantity } from './outcomes.ts';
 import { claimedMetals } from './priors.ts';
 import type { Interval } from './size.ts';
 
@@ -63,11 +64,12 @@ const doing: Record<MeasurementId, string> = {
   mass: 'strip a measured length of core and weigh the metal',
 };
 
-const readingOf: Partial<Record<MeasurementId, (x: number) => string>> = {
+const readingOf: Record<ReadQuantity, (x: number) => string> = {
   resistance: (x) => `${figures(x * 1e3)} mΩ/m`,
   strands: (x) => `${figures(x * 1e6)} mm² in all`,
   bundle: (x) => `${figures(x * 1e3)} mm`,
   mass: (x) => `${figures(x * 1e3)} g/m`,
+  resistivity: (x) => `${figures(x * 1e9)} nΩ·m, resistance a metre times area`,
 };
 
 const figures = (x: number, count = 3) => (x < 10 ** count ? x.toPrecision(count) : `${Math.round(x)}`);
@@ -77,7 +79,7 @@ const or = (names: readonly string[]) =>
   [names.slice(0, -1).join(', '), ...names.slice(-1)].filter(Boolean).join(' or ');
 /** A space that holds a number to its unit, and a capital to begin with. */
 const sentence = (text: string) =>
-  (text.charAt(0).toUpperCase() + text.slice(1)).replace(/(\d) (?=mm|mΩ|g\/m|%|AWG)/g, '$1\u00A0');
+  (text.charAt(0).toUpperCase() + text.slice(1)).replace(/(\d) (?=mm|mΩ|nΩ|g\/m|%|AWG)/g, '$1\u00A0');
 const span = ({ low, high }: Interval, of: (x: number) => string) => `${of(low).replace(/ mm²$/, '')} to ${of(high)}`;
 
 /** Names of metals, each once; two kinds of aluminium share their noun. */
@@ -189,30 +191,36 @@ function productWords({ massTimesResistance: { measured, metals }, candidates }:
   ];
 }
 
-function outcomeWords(measurement: MeasurementId, { reading, leaders }: OutcomeMeaning): IdentifySentence {
-  const shown = readingOf[measurement];
-  const first =
-    typeof reading === 'string'
-      ? measurement === 'magnet'
-        ? `if it ${reading === 'weakly' ? 'is drawn weakly' : reading === 'does not' ? 'does not cling' : reading}`
-        : `if it is ${reading}`
-      : `if it reads ${shown?.(reading[0]).replace(/ .*/, '')} to ${shown?.(reading[1])}`;
+const seenAs: Record<string, string> = {
+  clings: 'it clings',
+  weakly: 'it is drawn weakly',
+  'does not': 'it does not cling',
+};
+
+function outcomeWords({ quantity }: NextMeasurement, { reading, leaders }: OutcomeMeaning): IdentifySentence {
+  let outcome = '';
+  if (typeof reading === 'string') outcome = seenAs[reading] ?? `it is ${reading}`;
+  else if (quantity) {
+    const [from, to] = reading.map(readingOf[quantity]) as [string, string];
+    outcome = `it reads ${from.replace(/ .*/, '')} to ${to}`;
+  }
   const metals = leaders
     .slice(0, mostNamed)
     .map(({ metal, probability }) => `${metalName[metal]} ${percent(probability)}`);
-  return { id: 'outcome', text: sentence(`${first}: ${metals.join(', ')}.`) };
+  return { id: 'outcome', text: sentence(`if ${outcome}: ${metals.join(', ')}.`) };
 }
 
 function nextWords({ nextBest }: Identification): IdentifySentence[] {
   if (!nextBest) return [];
-  const { measurement, destructive, outcomes } = nextBest;
+  const { measurement, also, destructive, outcomes } = nextBest;
   const photograph: IdentifySentence[] = destructive
     ? [{ id: 'photograph', text: 'Photograph the sample first, with its marking: this ends any claim of “as found”.' }]
     : [];
+  const both = also ? `; then ${doing[also]}` : '';
   return [
     ...photograph,
-    { id: 'next', text: sentence(`next, ${doing[measurement]}.`) },
-    ...outcomes.map((one) => outcomeWords(measurement, one)),
+    { id: 'next', text: sentence(`next, ${doing[measurement]}${both}.`) },
+    ...outcomes.map((one) => outcomeWords(nextBest, one)),
   ];
 }
 
