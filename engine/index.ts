@@ -1,6 +1,34 @@
 // The engine's public face. SI inside: metres, kilograms, seconds, amperes, kelvin; names say so where they differ.
 // Sorted by file; the folders are the topics.
 
+export {
+  type CandidateId as IdentifiedMetal,
+  type ClaimedMaterial,
+  type Colour,
+  type ColourSeen,
+  colours,
+  type Evidence,
+  type MagnetSeen,
+  type Marking,
+  type MassEvidence,
+  magnetOutcomes,
+  type PieceId,
+  type ResistanceEvidence,
+  type StrandEvidence,
+} from './bench/identify/evidence.ts';
+export type { Clash, Fit } from './bench/identify/fit.ts';
+export { type Candidate, type Identification, identify, type Mark } from './bench/identify/identify.ts';
+export type { MeasurementId, NextMeasurement } from './bench/identify/next.ts';
+export type { Leaning, OutcomeMeaning, ReadQuantity } from './bench/identify/outcomes.ts';
+export { type Prior, type Priors, usualPriors } from './bench/identify/priors.ts';
+export type { MassTimesResistance, MetalProduct } from './bench/identify/product.ts';
+export type { AgainstMarking, EqualCopper, Interval, SizeStanding } from './bench/identify/size.ts';
+export {
+  type IdentifySentence,
+  type IdentifySentenceId,
+  identifyText,
+  identifyWords,
+} from './bench/identify/words.ts';
 export { type BenchJob, emptyJob, type FoundOnLead, type ParsedJob, parseJob } from './bench/job-schema.ts';
 export {
   abortStops,
@@ -44,7 +72,7 @@ export {
   usualDoubt,
 } from './bench/predicted-band.ts';
 export {
-  equalCopper,
+  copperOfSameResistance,
   type VerdictFacts,
   type VerdictSentence,
   verdictWords,
@@ -164,7 +192,7 @@ export type { Statement, Validity } from './heating/validity.ts';
 export { durationOf, type Outcome } from './heating/walk.ts';
 export { type Air, air, airConductivity, airDensity, airViscosity } from './material/air.ts';
 export { type Limit, type LimitKind, type Place, touchLimit } from './material/limits.ts';
-export { clad, type Metal, type MetalId, metals, tin } from './material/metals.ts';
+export { clad, type Metal, type MetalId, metals, tin, tinnedCopper } from './material/metals.ts';
 export { type Ageing, type Plastic, type PlasticId, plastics } from './material/plastics.ts';
 export type { Confidence, Property } from './material/property.ts';
 export { resistanceRatio, resistivity } from './material/resistivity.ts';

@@ -48,6 +48,7 @@ export const sources = {
   'vde0298-4': { title: 'DIN VDE 0298-4, Current ratings of cables', kind: 'standard' },
   vde0295: { title: 'DIN VDE 0295, Conductors of cables', kind: 'standard' },
   astmB258: { title: 'ASTM B258, Standard nominal diameters of AWG sizes of solid round wires', kind: 'standard' },
+  astmB496: { title: 'ASTM B496, Compact round concentric-lay-stranded copper conductors', kind: 'standard' },
   astmB566: { title: 'ASTM B566, Copper-clad aluminum wire', kind: 'standard' },
   astmB227: { title: 'ASTM B227, Hard-drawn copper-clad steel wire', kind: 'standard' },
   astmB869: { title: 'ASTM B869 and B910, Copper-clad steel conductors', kind: 'standard' },

@@ -42,7 +42,7 @@ const degrees = (T: number, practice: 'iec' | 'na') => {
 };
 
 /** Copper of the same resistance [m²], with its uncertainty. */
-export function equalCopper({ value, u }: Measured): Measured {
+export function copperOfSameResistance({ value, u }: Measured): Measured {
   const area = metals.copper.rho20.value / value;
   return { value: area, u: (area * u) / value };
 }
@@ -64,7 +64,7 @@ export function verdictWords(facts: VerdictFacts): VerdictSentence[] {
 
 function behavesAs({ R20, metal }: VerdictFacts): VerdictSentence[] {
   if (!R20) return [];
-  const { value, u } = equalCopper(R20);
+  const { value, u } = copperOfSameResistance(R20);
   const equal = `equal to ${figures(value * 1e6, 2)}\u00A0mm² copper by resistance, ± ${figures(2e6 * u, 1)}\u00A0mm²`;
   const named = metal && metal.probability >= likely ? `${metal.name} (${equal})` : `a conductor ${equal}`;
   return [{ id: 'behaves as', text: `This sample behaves as ${named}.` }];

@@ -161,6 +161,16 @@ export const cca10: Metal = clad('cca10', 'copper-clad aluminium, 10 % copper', 
 /** Copper-clad aluminium with 15 % copper by volume. */
 export const cca15: Metal = clad('cca15', 'copper-clad aluminium, 15 % copper', copper, aluminium, 0.15);
 
+/**
+ * Tinned copper wire, 3 % tin by volume: a coat of 1.5 µm on a wire of 0.2 mm. The share is our choice: by mixing it gives 2.6 % more
+ * resistance than plain copper, and IEC 60228 allows coated flexible conductors 1.9 to 3.0 % more. In a scenario it is a
+ * finish of copper, no metal of its own.
+ */
+export const tinnedCopper: Metal = {
+  ...clad('tinnedCopper', 'tinned copper', tin, copper, 0.03),
+  melting: copper.melting,
+};
+
 /** A copper-clad steel grade: resistivity and density are the grade's own limits, not a mixing. */
 function cladSteel(id: string, grade: string, rho: Property, rhoMass: Property, k: number): Metal {
   return {

@@ -5,6 +5,7 @@ export const furtherSources = {
   onSiteGuide: { title: 'On-site guides to BS 7671: resistance of copper conductors, R1 + R2', kind: 'handbook' },
   bs6500: { title: 'BS 6500 and older national tables of cord ratings', kind: 'standard' },
   cladDataSheets: { title: 'Data sheets of copper-clad aluminium wire', kind: 'handbook' },
+  nbs109: { title: 'NBS Handbook 109, Aluminum wire tables (1972)', kind: 'handbook' },
   icea32382: { title: 'ICEA P-32-382, Short circuit characteristics of insulated cable', kind: 'standard' },
   stauffacher1928: { title: 'Stauffacher, General Electric Review (1928): Onderdonk’s formula', kind: 'paper' },
   problemCollections: {

@@ -10,10 +10,16 @@ import {
   plastics,
   sources,
   tin,
+  tinnedCopper,
   touchLimit,
 } from '#engine';
 
-const materials: readonly (Metal | Plastic)[] = [...Object.values(metals), tin, ...Object.values(plastics)];
+const materials: readonly (Metal | Plastic)[] = [
+  ...Object.values(metals),
+  tin,
+  tinnedCopper,
+  ...Object.values(plastics),
+];
 
 function isProperty(value: unknown): value is Property {
   return typeof value === 'object' && value !== null && 'value' in value && 'confidence' in value;
@@ -56,10 +62,10 @@ describe('property records', () => {
   it('keeps its marks of how sure each value is', () => {
     expect(counts(properties.map(([, property]) => property))).toMatchInlineSnapshot(`
       {
-        "computed": 13,
-        "from memory": 63,
+        "computed": 19,
+        "from memory": 65,
         "our choice": 4,
-        "seen": 40,
+        "seen": 41,
       }
     `);
     expect(counts(limits)).toMatchInlineSnapshot(`
