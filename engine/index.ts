@@ -1,6 +1,8 @@
 // The engine's public face. SI inside: metres, kilograms, seconds, amperes, kelvin; names say so where they differ.
 // Sorted by file; the folders are the topics.
 
+export { evidenceOf, usualReadings } from './bench/evidence-of.ts';
+export { identifiedCable } from './bench/identified-cable.ts';
 export {
   type CandidateId as IdentifiedMetal,
   type ClaimedMaterial,
