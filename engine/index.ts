@@ -2,6 +2,17 @@
 // Sorted by file; the folders are the topics.
 
 export {
+  type ColdReading,
+  conductorTemperature,
+  conductorTemperatureByRise,
+  type DerivedColumn,
+  energy as logEnergy,
+  type LogEnergy,
+  power as logPower,
+  resistance as logResistance,
+  usualInterval,
+} from './bench/derived.ts';
+export {
   abortStops,
   leastSample,
   mostBenchVolts,
@@ -10,6 +21,32 @@ export {
   overBenchVolts,
   usualBenchVolts,
 } from './bench/limits.ts';
+export type { BenchLog, Probe, ProbePlace, Remark } from './bench/log.ts';
+export {
+  type Decoder,
+  decoderOf,
+  type Encoding,
+  type EncodingSniffer,
+  encodingSniffer,
+} from './bench/readings/encoding.ts';
+export { type Correction, correctColumn, type GuessOptions, guessMapping } from './bench/readings/guess.ts';
+export { probeHeader } from './bench/readings/own-log.ts';
+export { type LogReader, logReader, type ReadOptions, readLog } from './bench/readings/reader.ts';
+export type {
+  ColumnQuantity,
+  DateOrder,
+  GapKind,
+  LogColumn,
+  LogDialect,
+  LogMapping,
+  ReadCounts,
+  ReadLog,
+  RowFault,
+  RowFaultKind,
+  TimeForm,
+} from './bench/readings/types.ts';
+export { type LogHeads, type LogLine, linesToCsv, writeLog } from './bench/readings/write.ts';
+export { type PlateauOptions, plateaus, type SupplyPlateau } from './bench/steps.ts';
 export { type Cable, cableOf } from './cable/cable.ts';
 export { type Construction, construction, constructions } from './cable/constructions.ts';
 export { type CordRating, cordRating } from './cable/cord-ratings.ts';
@@ -57,7 +94,12 @@ export {
   type VoltsAt,
   voltsAt,
 } from './heating/along-run.ts';
-export { conductorByResistance, type ResistanceReading, readByResistance } from './heating/by-resistance.ts';
+export {
+  conductorByRatio,
+  conductorByResistance,
+  type ResistanceReading,
+  readByResistance,
+} from './heating/by-resistance.ts';
 export { type DropGuide, dropGuides } from './heating/drop-guides.ts';
 export type { HeatEvent } from './heating/events.ts';
 export { type HeldAt, heldAt, type LimitStanding, ratingColumns, shortTime } from './heating/insulation-at.ts';
