@@ -59,7 +59,8 @@ function mappingOf(
   const own = isOwnHeader(layout.header.at(-1)?.cells.map((cell) => cell.trim()) ?? []);
   const evidence = evidenceOf(text, layout, contentsOf(layout), options.dateOrder ?? 'dmy');
   const { columns, notes } = settle(guessColumns(layout, own));
-  const first = layout.body[0]?.line ?? (layout.header.at(-1)?.line ?? 0) + 1;
+  const header = layout.header.at(-1);
+  const first = header ? header.line + 1 : (layout.body[0]?.line ?? 1);
   return {
     dialect: {
       encoding,
@@ -114,7 +115,7 @@ const assumptions = (columns: readonly LogColumn[]): string[] =>
   columns.filter(({ why }) => why.includes('no unit')).map(({ header, why }) => `'${header}': ${why}.`);
 
 const intervalWords =
-  /(?:interval|period|sampl\w*|log ?rate|intervall|takt|every)[^\d:]*?([\d.,]+(?::\d{2})*(?:[.,]\d+)?)[";,\t ]*([a-zµ]+)?/i;
+  /(?:interval|period|sampl\w*|log ?rate|intervall|takt|every)[^\d]*?([\d.,]+(?::\d{2})*(?:[.,]\d+)?)[";,\t ]*([a-zµ]+)?/i;
 
 /** The interval that a line above the header names [s]: 'Interval: 2 s', 'Sample rate,10 Hz', 'Interval;00:00:05'. */
 function intervalOf(preamble: readonly HeadRow[]): number | null {

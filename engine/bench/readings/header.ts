@@ -59,7 +59,7 @@ const names: readonly (readonly [RegExp, ColumnQuantity])[] = [
   ],
   [/^(?:step|stage|segment|phase|schritt|step (?:no|number|index))\b/, 'step'],
   [
-    /\b(?:time|elapsed|duration|time ?stamp|date|date ?time|clock|zeit|datum|uhrzeit|zeitstempel|temps|heure|hora|fecha|tiempo|ora|tempo)\b/,
+    /\b(?:time|epoch|unix|elapsed|duration|time ?stamp|date|date ?time|clock|zeit|datum|uhrzeit|zeitstempel|temps|heure|hora|fecha|tiempo|ora|tempo)\b/,
     'time',
   ],
   [

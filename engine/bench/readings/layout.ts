@@ -37,7 +37,8 @@ export function layoutOf(text: string): Layout | null {
   if (best.from < 0) return headerAlone(candidates);
   const { delimiter, rows, from, width } = best;
   const { header, unitsRow } = headerOf(rows, from, width);
-  const above = rows.slice(0, from).filter((row) => !header.includes(row) && row.text.trim() !== '');
+  const top = header.at(-1) ?? rows[from];
+  const above = rows.slice(0, top ? rows.indexOf(top) : from).filter((row) => !header.includes(row) && row.text.trim() !== '');
   return { delimiter, width, preamble: above, header, unitsRow, body: rows.slice(from) };
 }
 
@@ -76,13 +77,17 @@ function bodyOf(rows: HeadRow[]) {
   for (const { kinds } of data) widths.set(kinds.length, (widths.get(kinds.length) ?? 0) + 1);
   const [width, agreeing] = [...widths].reduce((a, b) => (b[1] > a[1] ? b : a), [0, 0]);
   // a row of two or three cells may stand above the header: the body begins where rows of the full width do
-  const from = rows.findIndex((row) => isDataRow(row) && Math.abs(row.kinds.length - width) <= 1);
+  const from = rows.findIndex((row) => isDataRow(row) && isAsWide(row, width));
   const understood = data.reduce((sum, { kinds }) => sum + kinds.filter(isDatum).length / kinds.length, 0);
   const filled = rows.filter(({ text }) => text.trim() !== '').length;
   const score =
     (agreeing / Math.max(1, filled)) * (understood / Math.max(1, data.length)) * (width > 1 ? 1 + width / 1000 : 0.5);
   return { rows, width, from, score };
 }
+
+/** As wide as the others, give or take a cell; delimiters at the end of a row count for nothing. */
+const isAsWide = ({ kinds }: HeadRow, width: number): boolean =>
+  kinds.length >= width - 1 && kinds.slice(width + 1).every((kind) => kind === 'empty');
 
 /** At least half of what is filled is figures or times, and one of them is no gap. */
 function isDataRow({ kinds }: HeadRow): boolean {
@@ -93,6 +98,9 @@ function isDataRow({ kinds }: HeadRow): boolean {
 
 const mostHeaderRows = 4;
 
+/** Rows between the header and the first row of readings that may be broken or be a ruled line. */
+const mostBroken = 4;
+
 /** The rows of words right above the readings; a units row is the last of them, and rows above it may be headings of groups. */
 function headerOf(rows: HeadRow[], from: number, width: number): { header: HeadRow[]; unitsRow: boolean } {
   const header: HeadRow[] = [];
@@ -102,8 +110,8 @@ function headerOf(rows: HeadRow[], from: number, width: number): { header: HeadR
       if (header.length > 0 && !isUnitsRow(header[0] as HeadRow)) break;
       continue;
     }
-    if (!isHeaderRow(row, width, header.length)) break;
-    header.unshift(row);
+    if (isHeaderRow(row, width, header.length)) header.unshift(row);
+    else if (header.length > 0 || from - i > mostBroken || !rows.slice(0, i).some((above) => isHeaderRow(above, width, 0))) break;
   }
   const last = header.at(-1);
   return { header, unitsRow: header.length > 1 && last !== undefined && isUnitsRow(last) };

@@ -100,6 +100,11 @@ export function logReader(mapping: LogMapping, { mostFaults = 200 }: ReadOptions
       faults.unread(cells, line, text, 'not readings', what);
       return;
     }
+    if (strange && cells.length < width) {
+      const what = `${cells.length} cells stand where the header has ${width}, and '${strange.cell}' is no figure`;
+      faults.unread(cells, line, text, 'too few cells', what);
+      return;
+    }
     if (remark !== '') remarks.push({ t, text: remark, row: alone ? n - 1 : n, alone });
     if (alone) counts.remarks += 1;
     else {

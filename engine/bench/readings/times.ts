@@ -113,14 +113,15 @@ const fullYear = (year: number): number => (year >= 100 ? year : year < 70 ? 200
 /** Reads a time of day; undefined where it is none. */
 export function clockOf(text: string): { seconds: number; zone: number | null } | undefined {
   if (text.length > 32) return undefined;
-  const [, h, m, s = '0', part = '0', half, zoned] = clockAlone.exec(text.trim()) ?? [];
+  const [, h, m, s, part = '0', half, zoned] = clockAlone.exec(text.trim()) ?? [];
   if (h === undefined) return undefined;
+  if (s === undefined && !/[:h]/i.test(text)) return undefined; // 5.25 is a figure
   const noon = half === undefined ? null : half[0]?.toLowerCase() === 'p';
   const hours = noon === null ? Number(h) : (Number(h) % 12) + (noon ? 12 : 0);
-  if (hours > 24 || Number(m) > 59 || Number(s) > 60 || (noon !== null && (Number(h) > 12 || Number(h) === 0)))
+  if (hours > 24 || Number(m) > 59 || Number(s ?? 0) > 60 || (noon !== null && (Number(h) > 12 || Number(h) === 0)))
     return undefined;
   const zone = zoneOf(zoned);
-  return { seconds: hours * 3600 + Number(m) * 60 + Number(`${s}.${part}`) - (zone ?? 0), zone };
+  return { seconds: hours * 3600 + Number(m) * 60 + Number(`${s ?? 0}.${part}`) - (zone ?? 0), zone };
 }
 
 function zoneOf(text: string | undefined): number | null {

@@ -53,7 +53,7 @@ export interface LogDialect {
   readonly delimiter: string;
   readonly decimal: '.' | ',';
   readonly dateOrder: DateOrder;
-  /** The first line that holds readings. */
+  /** The first line below the header. */
   readonly firstRow: number;
   /** The header rows as cells, to know them again further down. */
   readonly header: readonly (readonly string[])[];
