@@ -33,7 +33,10 @@ const times = [
   { header: 'Timestamp', write: (t: number) => `2026-03-02 ${clock(t + 34_200)}+01:00` },
   { header: 'Date Time', write: (t: number) => `${t + 85_000 < 86_400 ? 27 : 28}.02.2026 ${clock(t + 85_000)}` },
   { header: 'Elapsed [s]', write: (t: number) => String(t) },
-  { header: 'Elapsed time', write: (t: number) => `${Math.floor(t / 3600)}:${pad(Math.floor(t / 60) % 60)}:${pad(t % 60)}` },
+  {
+    header: 'Elapsed time',
+    write: (t: number) => `${Math.floor(t / 3600)}:${pad(Math.floor(t / 60) % 60)}:${pad(t % 60)}`,
+  },
   { header: 'Epoch', write: (t: number) => String(1_772_443_800 + t) },
   { header: 'Clock', write: (t: number) => clock(t + 86_000) },
 ] as const;
@@ -72,7 +75,12 @@ function rowsOf(random: Random, dialect: Dialect): Row[] {
       (20 + random.whole(0, 400) / 10).toFixed(decimals),
       (19 + random.whole(0, 30) / 10).toFixed(decimals),
     ] as const;
-    const values = [Number(figures[0]) / units.per[0], Number(figures[1]) / units.per[1], Number(figures[2]) + 273.15, Number(figures[3]) + 273.15];
+    const values = [
+      Number(figures[0]) / units.per[0],
+      Number(figures[1]) / units.per[1],
+      Number(figures[2]) + 273.15,
+      Number(figures[3]) + 273.15,
+    ];
     const cells = [dialect.time.write(t), ...figures.map((figure) => figure.replace('.', decimal))];
     if (dialect.remark) cells.push(i % 5 === 0 ? 'warm to the hand' : '');
     const text = cells.map((cell) => (dialect.quotes ? `"${cell}"` : cell)).join(delimiter);
@@ -80,7 +88,25 @@ function rowsOf(random: Random, dialect: Dialect): Row[] {
   });
 }
 
-const garbage = ['???', '\u0000\u0000', '"', '""', "'", '\uFFFD', 'abc', '-', '1.2.3', '1,2,3', ',', ';', '\t', '=1+1', 'é°µ', '🙂', '99999999999999999999'];
+const garbage = [
+  '???',
+  '\u0000\u0000',
+  '"',
+  '""',
+  "'",
+  '\uFFFD',
+  'abc',
+  '-',
+  '1.2.3',
+  '1,2,3',
+  ',',
+  ';',
+  '\t',
+  '=1+1',
+  'é°µ',
+  '🙂',
+  '99999999999999999999',
+];
 
 /** Ways to break a row of a file; whatever a row's text becomes, that row no longer counts. */
 const breaks: readonly ((random: Random, rows: Row[], at: number, dialect: Dialect) => void)[] = [
@@ -95,9 +121,11 @@ const breaks: readonly ((random: Random, rows: Row[], at: number, dialect: Diale
   },
   (random, rows, at, { delimiter }) =>
     spoil(rows, at, (text) => replaced(text, delimiter, random.whole(0, 4), random.pick(garbage))),
-  (random, rows, at, { delimiter }) => spoil(rows, at, (text) => text.split(delimiter).toSpliced(random.whole(0, 4), 1).join(delimiter)),
+  (random, rows, at, { delimiter }) =>
+    spoil(rows, at, (text) => text.split(delimiter).toSpliced(random.whole(0, 4), 1).join(delimiter)),
   (_, rows, at, { delimiter }) => spoil(rows, at, (text) => `${text}${delimiter}7${delimiter}7`),
-  (random, rows, at) => add(rows, at, random.pick(['', '   ', 'logging paused', '----------', '"', 'Average 3 of 5', 'x'.repeat(3000)])),
+  (random, rows, at) =>
+    add(rows, at, random.pick(['', '   ', 'logging paused', '----------', '"', 'Average 3 of 5', 'x'.repeat(3000)])),
   (random, rows, at, dialect) => add(rows, at, headerText(dialect) + (random.whole(0, 1) ? dialect.delimiter : '')),
   (_, rows, at) => rows.splice(at, 2, ...rows.slice(at, at + 2).reverse()),
   (_, rows, at) => rows.splice(at, 0, { ...(rows[at] as Row) }),
@@ -106,7 +134,9 @@ const breaks: readonly ((random: Random, rows: Row[], at: number, dialect: Diale
     if (!row.touched) row.text += delimiter.repeat(3); // trailing delimiters break nothing
   },
   (random, rows, at, { delimiter }) =>
-    spoil(rows, at, (text) => replaced(text, delimiter, random.whole(1, 4), random.pick(['OL', '----', 'NaN', '#N/A', 'overload', '']))),
+    spoil(rows, at, (text) =>
+      replaced(text, delimiter, random.whole(1, 4), random.pick(['OL', '----', 'NaN', '#N/A', 'overload', ''])),
+    ),
 ];
 
 /** A row with one of its cells replaced. */
@@ -116,14 +146,16 @@ const replaced = (text: string, delimiter: string, at: number, cell: string): st
     .map((old, i) => (i === at ? cell : old))
     .join(delimiter);
 
-const splice = (text: string, at: number, letters: string, remove: number): string => text.slice(0, at) + letters + text.slice(at + remove);
+const splice = (text: string, at: number, letters: string, remove: number): string =>
+  text.slice(0, at) + letters + text.slice(at + remove);
 
 function spoil(rows: Row[], at: number, change: (text: string) => string): void {
   const row = rows[at] as Row;
   rows[at] = { ...row, text: change(row.text), touched: true };
 }
 
-const add = (rows: Row[], at: number, text: string): Row[] => rows.splice(at, 0, { t: Number.NaN, values: [], text, touched: true });
+const add = (rows: Row[], at: number, text: string): Row[] =>
+  rows.splice(at, 0, { t: Number.NaN, values: [], text, touched: true });
 
 const headerText = ({ time, units, delimiter, remark }: Dialect): string =>
   [time.header, ...units.headers, ...(remark ? ['Remark'] : [])].join(delimiter);
@@ -142,12 +174,14 @@ export function malformedFile(seed: number): { bytes: Uint8Array; rows: readonly
   const dialect = dialectOf(random);
   const rows = rowsOf(random, dialect);
   const most = Math.floor(rows.length / 4);
-  for (let k = random.whole(0, most); k > 0; k--) random.pick(breaks)(random, rows, random.whole(0, rows.length - 2), dialect);
+  for (let k = random.whole(0, most); k > 0; k--)
+    random.pick(breaks)(random, rows, random.whole(0, rows.length - 2), dialect);
   const text = [...dialect.preamble, headerText(dialect), ...rows.map((row) => row.text), ''].join(dialect.newline);
   const bytes = encoded(text, dialect.encoding);
   const wild = random.whole(0, 9) === 0;
   // wild files are spoilt anywhere, header and byte order mark among it: nothing is promised but an answer
-  if (wild) for (let k = random.whole(1, 40); k > 0; k--) bytes[random.whole(0, bytes.length - 1)] = random.whole(0, 255);
+  if (wild)
+    for (let k = random.whole(1, 40); k > 0; k--) bytes[random.whole(0, bytes.length - 1)] = random.whole(0, 255);
   return { bytes, rows, lines: text.split(/\r\n|\r|\n/).length, wild };
 }
 
@@ -172,6 +206,8 @@ export function faultOfSeed(seed: number): string | null {
   if (missing >= 0) return `'${good[missing]?.text}' is not read`;
   const [first] = found as [number[]];
   const zero = (first ?? []).map((i) => (log.t[i] as number) - (good[0]?.t ?? 0));
-  const late = good.findIndex((row, k) => !found[k]?.some((i) => zero.some((from) => near((log.t[i] as number) - from, row.t))));
+  const late = good.findIndex(
+    (row, k) => !found[k]?.some((i) => zero.some((from) => near((log.t[i] as number) - from, row.t))),
+  );
   return late < 0 ? null : `'${good[late]?.text}' is read at another time`;
 }

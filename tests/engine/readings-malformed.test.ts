@@ -2,7 +2,9 @@ import { expect, it } from 'vitest';
 import { faultOfSeed, malformedFile } from './malformed.ts';
 
 it('of 500 broken files none throws, every row is accounted for, and rows that nothing touched are read', () => {
-  const faults = Array.from({ length: 500 }, (_, seed) => [seed, faultOfSeed(seed)] as const).filter(([, fault]) => fault);
+  const faults = Array.from({ length: 500 }, (_, seed) => [seed, faultOfSeed(seed)] as const).filter(
+    ([, fault]) => fault,
+  );
   expect(faults).toEqual([]);
 });
 

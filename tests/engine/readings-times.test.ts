@@ -39,7 +39,10 @@ describe('day and month', () => {
   const noon = (...dates: string[]) => dates.map((date) => `${date} 12:00:00`);
 
   it('are told apart by a row late in the file', () => {
-    const dates = [...Array.from({ length: 2000 }, (_, i) => `05/03/2026 12:00:${String(i % 60).padStart(2, '0')}`), '13/03/2026 12:00:00'];
+    const dates = [
+      ...Array.from({ length: 2000 }, (_, i) => `05/03/2026 12:00:${String(i % 60).padStart(2, '0')}`),
+      '13/03/2026 12:00:00',
+    ];
     expect(timed('Time', dates).mapping).toMatchObject({ dialect: { dateOrder: 'dmy' }, notes: [] });
   });
 

@@ -15,11 +15,37 @@ function expectAllRows({ counts }: ReadLog): void {
   expect(counts.head + counts.blank + counts.read + counts.remarks + counts.setAside).toBe(counts.rows);
 }
 
-const commaPoint = file('Time (s),Current (A),Voltage (V),Sheath [°C]', '0,10.5,3.25,21.5', '1,10.25,3.5,22.0', '2,10.0,3.75,22.5');
-const semicolonComma = file('Zeit in s;Strom [A];Spannung [V];Temp_degC', '0;10,5;3,25;21,5', '1;10,25;3,5;22,0', '2;10,0;3,75;22,5');
-const tabsUnitsRow = file('t\tI\tU\tT1', '[s]\t[A]\t[V]\t[°C]', '0\t10.5\t3.25\t21.5', '1\t10.25\t3.5\t22.0', '2\t10.0\t3.75\t22.5');
-const milliUnits = file('min;I (mA);U/mV;T/K', '0;10500;3250;294.65', '0.01666666667;10250;3500;295.15', '0.03333333333;10000;3750;295.65');
-const fahrenheitHeader = file('Elapsed,Amps DC,Volts,T °F', '0:00:00,10.5,3.25,70.7', '0:00:01,10.25,3.5,71.6', '0:00:02,10,3.75,72.5');
+const commaPoint = file(
+  'Time (s),Current (A),Voltage (V),Sheath [°C]',
+  '0,10.5,3.25,21.5',
+  '1,10.25,3.5,22.0',
+  '2,10.0,3.75,22.5',
+);
+const semicolonComma = file(
+  'Zeit in s;Strom [A];Spannung [V];Temp_degC',
+  '0;10,5;3,25;21,5',
+  '1;10,25;3,5;22,0',
+  '2;10,0;3,75;22,5',
+);
+const tabsUnitsRow = file(
+  't\tI\tU\tT1',
+  '[s]\t[A]\t[V]\t[°C]',
+  '0\t10.5\t3.25\t21.5',
+  '1\t10.25\t3.5\t22.0',
+  '2\t10.0\t3.75\t22.5',
+);
+const milliUnits = file(
+  'min;I (mA);U/mV;T/K',
+  '0;10500;3250;294.65',
+  '0.01666666667;10250;3500;295.15',
+  '0.03333333333;10000;3750;295.65',
+);
+const fahrenheitHeader = file(
+  'Elapsed,Amps DC,Volts,T °F',
+  '0:00:00,10.5,3.25,70.7',
+  '0:00:01,10.25,3.5,71.6',
+  '0:00:02,10,3.75,72.5',
+);
 
 describe('dialects', () => {
   it.each([
@@ -32,7 +58,10 @@ describe('dialects', () => {
     ['CR LF', commaPoint.replaceAll('\n', '\r\n')],
     ['every cell in quotes', commaPoint.replace(/[^,\n]+/g, '"$&"')],
     ['trailing commas', commaPoint.replaceAll('\n', ',,\n')],
-    ['a unit in every cell', file('t [s];I;U;T probe', '0;10.5 A;3250 mV;21.5 °C', '1;10250 mA;3.5 V;22.0 °C', '2;10 A;3.75 V;22.5 °C')],
+    [
+      'a unit in every cell',
+      file('t [s];I;U;T probe', '0;10.5 A;3250 mV;21.5 °C', '1;10250 mA;3.5 V;22.0 °C', '2;10 A;3.75 V;22.5 °C'),
+    ],
   ])('reads %s', (_, text) => {
     const result = read(text);
     expect(rounded(result.log.t)).toEqual([0, 1, 2]);
@@ -55,12 +84,24 @@ describe('dialects', () => {
   ])('decodes %s', (_, bytes, encoding) => {
     const mapping = guessMapping(Uint8Array.from(bytes));
     expect(mapping.dialect.encoding).toBe(encoding);
-    expect(mapping.columns[3]).toMatchObject({ header: 'Sheath [°C]', unit: '°C', quantity: 'probe', place: 'surface' });
+    expect(mapping.columns[3]).toMatchObject({
+      header: 'Sheath [°C]',
+      unit: '°C',
+      quantity: 'probe',
+      place: 'surface',
+    });
     expect(rounded(readLog(Uint8Array.from(bytes), mapping).log.I)).toEqual([10.5, 10.25, 10]);
   });
 
   it('reads groups of three with spaces, thin spaces, commas and points', () => {
-    const grouped = file('t [s];U [mV];I [A]', '0;1 234,5;1', '1;1\u2009234,5;1', '2;1\u202f234,5;1', '3;1.234,5;1', "4;1'234,5;1");
+    const grouped = file(
+      't [s];U [mV];I [A]',
+      '0;1 234,5;1',
+      '1;1\u2009234,5;1',
+      '2;1\u202f234,5;1',
+      '3;1.234,5;1',
+      "4;1'234,5;1",
+    );
     expect(rounded(read(grouped).log.U)).toEqual([1.2345, 1.2345, 1.2345, 1.2345, 1.2345]);
     const quoted = file('t [s],U [mV],I [A]', '0,"1,234.5",1', '1,"12,234.5",2');
     expect(rounded(read(quoted).log.U)).toEqual([1.2345, 12.2345]);
@@ -111,7 +152,9 @@ describe('what stands around the readings', () => {
   });
 
   it('counts gaps by kind and keeps them as no reading', () => {
-    const result = read(file('t [s],I [A],T [°C]', '0,1,20', '1,OL,----', '2,NaN,#N/A', '3,,overload', '4,9.9E37,0L', '5,2,open', '6,2'));
+    const result = read(
+      file('t [s],I [A],T [°C]', '0,1,20', '1,OL,----', '2,NaN,#N/A', '3,,overload', '4,9.9E37,0L', '5,2,open', '6,2'),
+    );
     expect(result.counts.gaps).toEqual({ empty: 1, missing: 1, dashes: 1, overload: 4, 'not a number': 2, error: 1 });
     expect(rounded(result.log.I)).toEqual([1, Number.NaN, Number.NaN, Number.NaN, Number.NaN, 2, 2]);
     expect(result.faults).toMatchObject([{ row: 8, kind: 'too few cells', kept: true }]);
@@ -132,7 +175,9 @@ describe('what stands around the readings', () => {
   });
 
   it('lets an open quote swallow nothing, and a closed one hold several lines', () => {
-    const result = read(file('t [s],I [A],U [V],Remark', '0,1,2,"stray', '1,1,2,', '2,1,2,"two', 'lines, and ""quotes"""', '3,1,2,ok'));
+    const result = read(
+      file('t [s],I [A],U [V],Remark', '0,1,2,"stray', '1,1,2,', '2,1,2,"two', 'lines, and ""quotes"""', '3,1,2,ok'),
+    );
     expect([...result.log.t]).toEqual([0, 1, 2, 3]);
     expect(result.log.remarks).toEqual([
       { t: 0, text: '"stray' },

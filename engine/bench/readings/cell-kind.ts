@@ -6,7 +6,7 @@ export type CellKind = 'empty' | 'number' | 'gap' | 'date-time' | 'date' | 'cloc
 
 /** The look of a cell; numbers count with either decimal mark, dates with either order. */
 export function cellKind(cell: string): CellKind {
-  const text = cell.trim();
+  const text = cell.trim().replace(/^"|"$/g, ''); // a quote that nothing closed
   if (text === '') return 'empty';
   if (!/\d/.test(text)) return gapOf(text) ? 'gap' : 'text';
   const known = [readCell(text, '.'), readCell(text, ',')];

@@ -38,7 +38,9 @@ export function layoutOf(text: string): Layout | null {
   const { delimiter, rows, from, width } = best;
   const { header, unitsRow } = headerOf(rows, from, width);
   const top = header.at(-1) ?? rows[from];
-  const above = rows.slice(0, top ? rows.indexOf(top) : from).filter((row) => !header.includes(row) && row.text.trim() !== '');
+  const above = rows
+    .slice(0, top ? rows.indexOf(top) : from)
+    .filter((row) => !header.includes(row) && row.text.trim() !== '');
   return { delimiter, width, preamble: above, header, unitsRow, body: rows.slice(from) };
 }
 
@@ -111,7 +113,12 @@ function headerOf(rows: HeadRow[], from: number, width: number): { header: HeadR
       continue;
     }
     if (isHeaderRow(row, width, header.length)) header.unshift(row);
-    else if (header.length > 0 || from - i > mostBroken || !rows.slice(0, i).some((above) => isHeaderRow(above, width, 0))) break;
+    else if (
+      header.length > 0 ||
+      from - i > mostBroken ||
+      !rows.slice(0, i).some((above) => isHeaderRow(above, width, 0))
+    )
+      break;
   }
   const last = header.at(-1);
   return { header, unitsRow: header.length > 1 && last !== undefined && isUnitsRow(last) };

@@ -25,6 +25,7 @@ export function recordsOf(delimiter: string, visit: Visit): Records {
   let line = 1;
   let looked = 0;
   let endedClean = true;
+  const widths = commonWidth();
 
   function block(lines: string[], last: boolean): number {
     looked += lines.length;
@@ -32,6 +33,7 @@ export function recordsOf(delimiter: string, visit: Visit): Records {
     if (whole) {
       for (let i = 0; i < lines.length; i++) visit(whole[i] as string[], line + i, lines[i] as string);
       line += lines.length;
+      widths.see(whole[whole.length >> 1]?.length ?? 0, whole.length);
       return lines.length;
     }
     let at = 0;
@@ -41,26 +43,26 @@ export function recordsOf(delimiter: string, visit: Visit): Records {
       if (record === 'unfinished') break;
       if (record === null) visit(first.split(delimiter), line, first);
       else visit(record.cells, line, record.text);
+      if (record?.lines === 1) widths.see(record.cells.length, 1);
       line += record?.lines ?? 1;
       at += record?.lines ?? 1;
     }
     return at;
   }
 
-  /** A line inside a quoted cell that is itself a row like the first: its quote was a stray one. */
-  const isRowLike = (first: string, inner: string): boolean =>
-    /^[\d+-]/.test(inner) && first.includes(delimiter) && count(first, delimiter) === count(inner, delimiter);
+  /** A line inside a quoted cell that is itself a row like the others: its quote was a stray one. */
+  const isRowLike = (inner: string): boolean =>
+    /^["\d+-]/.test(inner) && count(inner, delimiter) + 1 === widths.usual();
 
   /** A record whose quotes close in a later line, null where none does; 'unfinished' where more lines may yet come. */
   function openRecord(lines: string[], at: number, last: boolean): Quoted | null | 'unfinished' {
     const end = Math.min(lines.length, at + mostLinesInCell + 1);
-    const first = lines[at] as string;
-    let text = first;
+    let text = lines[at] as string;
     for (let i = at + 1; i < end; i++) {
       looked += 1;
       text += `\n${lines[i]}`;
       if (!oddQuotes(lines[i] as string)) {
-        if (isRowLike(first, lines[i] as string)) return null;
+        if (isRowLike(lines[i] as string)) return null;
         continue;
       }
       const record = quoted(text, delimiter);
@@ -94,6 +96,20 @@ export function recordsOf(delimiter: string, visit: Visit): Records {
       rest = '';
       block(lines, true);
       return endedClean;
+    },
+  };
+}
+
+/** The number of cells that most rows have had so far, among those of more than one. */
+function commonWidth() {
+  const seen = new Map<number, number>();
+  let usual = 0;
+  return {
+    usual: () => usual,
+    see(width: number, rows: number): void {
+      if (width < 2) return;
+      seen.set(width, (seen.get(width) ?? 0) + rows);
+      if ((seen.get(width) as number) > (seen.get(usual) ?? 0)) usual = width;
     },
   };
 }
