@@ -59,8 +59,8 @@ const benchLog: fc.Arbitrary<BenchLog> = fc.integer({ min: 1, max: 12 }).chain((
       simulated: fc.boolean(),
     })
     .map(({ steps, more, remarks, ...log }) => {
-      let t = 0;
-      const at = Float64Array.from(steps, (dt, i) => (i === 0 ? 0 : (t += dt)));
+      const gaps = steps.with(0, 0);
+      const at = Float64Array.from(gaps, (_, i) => gaps.slice(0, i + 1).reduce((sum, dt) => sum + dt, 0));
       return { ...log, ...more, t: at, remarks: remarks.sort((a, b) => a.t - b.t) };
     });
 });

@@ -36,6 +36,7 @@ export function recordsOf(delimiter: string, visit: Visit): Records {
       widths.see(whole[whole.length >> 1]?.length ?? 0, whole.length);
       return lines.length;
     }
+    for (const one of lines) if (!oddQuotes(one)) widths.see(count(one, delimiter) + 1, 1);
     let at = 0;
     while (at < lines.length) {
       const first = lines[at] as string;
@@ -43,7 +44,6 @@ export function recordsOf(delimiter: string, visit: Visit): Records {
       if (record === 'unfinished') break;
       if (record === null) visit(first.split(delimiter), line, first);
       else visit(record.cells, line, record.text);
-      if (record?.lines === 1) widths.see(record.cells.length, 1);
       line += record?.lines ?? 1;
       at += record?.lines ?? 1;
     }
