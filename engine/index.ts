@@ -1,6 +1,17 @@
 // The engine's public face. SI inside: metres, kilograms, seconds, amperes, kelvin; names say so where they differ.
 // Sorted by file; the folders are the topics.
 
+export {
+  type ColdReading,
+  conductorTemperature,
+  conductorTemperatureByRise,
+  type DerivedColumn,
+  energy as logEnergy,
+  type LogEnergy,
+  power as logPower,
+  resistance as logResistance,
+  usualInterval,
+} from './bench/derived.ts';
 export { evidenceOf, usualReadings } from './bench/evidence-of.ts';
 export { identifiedCable } from './bench/identified-cable.ts';
 export {
@@ -74,6 +85,31 @@ export {
   usualDoubt,
 } from './bench/predicted-band.ts';
 export {
+  type Decoder,
+  decoderOf,
+  type Encoding,
+  type EncodingSniffer,
+  encodingSniffer,
+} from './bench/readings/encoding.ts';
+export { type Correction, correctColumn, type GuessOptions, guessMapping } from './bench/readings/guess.ts';
+export { probeHeader } from './bench/readings/own-log.ts';
+export { type LogReader, logReader, type ReadOptions, readLog } from './bench/readings/reader.ts';
+export type {
+  ColumnQuantity,
+  DateOrder,
+  GapKind,
+  LogColumn,
+  LogDialect,
+  LogMapping,
+  ReadCounts,
+  ReadLog,
+  RowFault,
+  RowFaultKind,
+  TimeForm,
+} from './bench/readings/types.ts';
+export { type LogHeads, type LogLine, linesToCsv, writeLog } from './bench/readings/write.ts';
+export { type PlateauOptions, plateaus, type SupplyPlateau } from './bench/steps.ts';
+export {
   copperOfSameResistance,
   type VerdictFacts,
   type VerdictSentence,
@@ -126,7 +162,12 @@ export {
   type VoltsAt,
   voltsAt,
 } from './heating/along-run.ts';
-export { conductorByResistance, type ResistanceReading, readByResistance } from './heating/by-resistance.ts';
+export {
+  conductorByRatio,
+  conductorByResistance,
+  type ResistanceReading,
+  readByResistance,
+} from './heating/by-resistance.ts';
 export { type DropGuide, dropGuides } from './heating/drop-guides.ts';
 export type { HeatEvent } from './heating/events.ts';
 export { type HeldAt, heldAt, type LimitStanding, ratingColumns, shortTime } from './heating/insulation-at.ts';

@@ -26,6 +26,11 @@ export interface BenchLog {
   readonly probes: readonly Probe[];
   /** Air beside the lead [K], the mean of its thermometers; null where there was none. */
   readonly ambient: Float64Array | null;
+  /** Where the log has them: current set [A], number of the setting, and what an ohmmeter [Ω] and a wattmeter [W] read. */
+  readonly set?: Float64Array;
+  readonly step?: Float64Array;
+  readonly R?: Float64Array;
+  readonly P?: Float64Array;
   readonly remarks: readonly Remark[];
   /** When the first row was taken, ISO 8601; null where the log tells no date. */
   readonly startedAt: string | null;

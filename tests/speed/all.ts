@@ -3,10 +3,12 @@ import { cordHour } from './cord-hour.ts';
 import { harmSetFigures } from './harm-sets.ts';
 import { questions } from './questions.ts';
 import { ratings } from './ratings.ts';
+import { readings } from './readings.ts';
 import { slider } from './slider.ts';
 
 cordHour();
 ratings();
 harmSetFigures();
 questions();
+readings();
 await slider();

@@ -1,4 +1,4 @@
-import { celsius, type LiveState, readByResistance, type ThermalCase } from '#engine';
+import { celsius, type LiveState, type LogLine, readByResistance, type ThermalCase } from '#engine';
 
 /** What the instruments show: rounded as their displays round. */
 export interface Shown {
@@ -54,49 +54,30 @@ export interface LogRow extends Shown {
   readonly note: string;
 }
 
-const columns = [
-  'time_ISO',
-  'elapsed_s',
-  'step',
-  'I_set_A',
-  'I_A',
-  'U_lead_V',
-  'R_ohm',
-  'theta_from_R_degC',
-  'theta_probe_1_degC',
-  'theta_ambient_1_degC',
-  'predicted_theta_degC',
-  'difference_K',
-  'event_remark',
-  'origin',
-] as const;
+const figure = (value: number | null, decimals: number): number | null =>
+  value === null ? null : rounded(value, decimals);
 
-const figure = (value: number | null, decimals: number): number | '' =>
-  value === null ? '' : rounded(value, decimals);
+/** A line of the log as a bench log writes it; that the run was simulated stands in it, so that it is never taken for a test. */
+const lineOf = (row: LogRow): LogLine => ({
+  at: row.at,
+  elapsed_s: figure(row.t, 2),
+  step: row.step,
+  set_A: row.set_A,
+  I_A: row.I,
+  U_V: row.U,
+  R_ohm: figure(row.R, 6),
+  byR_degC: figure(row.byR_degC, 2),
+  probes_degC: [row.sheath_degC],
+  ambients_degC: [figure(row.ambient_degC, 1)],
+  predicted_degC: figure(row.computed_degC, 2),
+  difference_K: figure(row.byR_degC === null ? null : row.byR_degC - row.computed_degC, 2),
+  remark: [row.event, row.note].filter(Boolean).join('; '),
+  origin: 'simulated',
+});
 
-/**
- * The log as CSV, oldest first: one header row with units, decimal points. The last column says that the run was simulated, so
- * that it is never taken for a test. A remark that begins like a formula is kept from being one.
- */
+/** The log as CSV in the columns of a bench log, oldest first. */
 export async function logCsv(rows: readonly LogRow[]): Promise<string> {
-  const { default: Papa } = await import('papaparse');
-  const data = rows
-    .toSorted((a, b) => a.id - b.id)
-    .map((row) => [
-      row.at,
-      figure(row.t, 2),
-      row.step,
-      row.set_A,
-      row.I,
-      row.U,
-      figure(row.R, 6),
-      figure(row.byR_degC, 2),
-      row.sheath_degC,
-      figure(row.ambient_degC, 1),
-      figure(row.computed_degC, 2),
-      figure(row.byR_degC === null ? null : row.byR_degC - row.computed_degC, 2),
-      [row.event, row.note].filter(Boolean).join('; '),
-      'simulated',
-    ]);
-  return Papa.unparse({ fields: [...columns], data }, { newline: '\r\n', escapeFormulae: true });
+  const { linesToCsv, usualProbe } = await import('./log-file.ts');
+  const lines = rows.toSorted((a, b) => a.id - b.id).map(lineOf);
+  return linesToCsv(lines, { probes: [usualProbe], ambients: 1 });
 }
