@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { fieldUnits } from '../../widgets/prediction/read-amount.ts';
 import { type ByPractice, isEach } from './by-practice.ts';
 import { bandTimeAsk, promiseAsk } from './device-ask-props.ts';
+import { clearsAsk, whichOpensAsk } from './fault-ask-props.ts';
 import { numProps } from './num-props.ts';
 import { circuitAmpsAsk, sizeAsk } from './size-ask-props.ts';
 
@@ -69,8 +70,8 @@ const orderAsk = v.strictObject({
 /** One ask, as a lesson writes it. */
 export const askProps = v.variant(
   'kind',
-  [numberAsk, choiceAsk, orderAsk, promiseAsk, bandTimeAsk, sizeAsk, circuitAmpsAsk],
-  'kind is number, choice, order, promise, band time, size or circuit amps',
+  [numberAsk, choiceAsk, orderAsk, promiseAsk, bandTimeAsk, sizeAsk, circuitAmpsAsk, clearsAsk, whichOpensAsk],
+  'kind is number, choice, order, promise, band time, size, circuit amps, clears or which opens',
 );
 
 /** An ask as a lesson writes it, once it is checked. */
