@@ -116,7 +116,7 @@ function causesOf(drawn: Case, practice: Practice): Offer[] {
   return [
     [
       'joint',
-      'A poor joint at the plug ran hot, charred the plastic and arced.',
+      'A poor joint at the connector ran hot, charred the plastic and arced.',
       { trueOf: 'a poor joint makes heat in one place.', ask: 'Which reading speaks for another cause?' },
     ],
     [
@@ -132,7 +132,7 @@ function causesOf(drawn: Case, practice: Practice): Offer[] {
       'short circuit',
       'The short circuit: its current took the cores past their limit.',
       {
-        trueOf: 'a short circuit heats the cores at once.',
+        trueOf: 'a short circuit does heat the cores, all the way to the fault.',
         whyNot: `It gave them ${amount(gets, 3, 'A²s')}, and they stand ${amount(stands, 3, 'A²s')}. It would also show along the whole lead.`,
         ask: 'Where would that heat have shown?',
       },
@@ -187,20 +187,20 @@ function readingsOf(): Offer[] {
 }
 
 const scorchCaution =
-  'A scorched lead may shock or burn. Switch off at the source. Have plug and socket looked at; never put the lead back.';
+  'A scorched lead may shock or burn. Switch off at the source. Have both ends looked at, and never put the lead back.';
 
 function built(drawn: Case, practice: Practice): BuiltChoose {
   const { load, load_A, If_A, t_s, scorched_mm, family, In } = drawn;
   const of = askedDevice(family, In);
   const cord = cordOf(drawn.cord);
   const { stands, gets, share, settled_degC, limit_degC, formula_s } = factsOf(drawn, practice);
-  const text = 'a poor joint at the plug ran hot and arced. Heat of the current would show all along.';
+  const text = 'a poor joint at the connector ran hot and arced. Heat of the current would show all along.';
   return {
     kind: 'choose',
     stem: [
       words`The lead of ${load} is ${cord.words}, behind ${withArticle(of.name)}. It has carried ${quantity(given(load_A, 'A'))} for ${quantity(hoursText(drawn))}.`,
       words`Then the fuse opened. A recorder shows a short circuit of ${quantity(given(If_A, 'A'))} for ${quantity(spanText(t_s))}.`,
-      words`The lead is scorched over ${quantity(given(scorched_mm, 'mm'))} next to its plug, and nowhere else. Its cores read as the table says for their size.`,
+      words`The lead is scorched over ${quantity(given(scorched_mm, 'mm'))} next to the connector at its far end, and nowhere else. Its cores read as the table says for their size.`,
       words`A core of this size stands ${quantity(amount(stands, 3, 'A²s'))}. What made the scorch, and which two readings rule the other causes out?`,
     ],
     ask: 'Choose one in each part.',

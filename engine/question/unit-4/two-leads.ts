@@ -7,7 +7,7 @@ import { cordOf, cordsOf } from '../cords.ts';
 import { mostDeals } from '../deal.ts';
 import { amount, given, plainNumber, rounded } from '../figures.ts';
 import { type Offer, partOf } from '../offers.ts';
-import { perLength, toldLength, toldResistance } from '../per-length.ts';
+import { toldLength, toldResistance } from '../per-length.ts';
 import type { Random } from '../random.ts';
 import { defineTemplate } from '../template.ts';
 import type { BuiltChoose, Practice, TemplateSpec } from '../types.ts';
@@ -201,7 +201,7 @@ function built(drawn: Case, practice: Practice): BuiltChoose {
     stem: [
       words`${place} hangs on two leads, end to end: ${one} and ${two}. Both are ${cordOf(drawn.cord).words.replace('a three-core', 'three-core')}. Before them is ${withArticle(of.name)}.`,
       words`A licensed tester has read the ${earth}-fault loop. With warm conductors it has ${quantity(given(socket / 100, 'Ω'))} at the socket. After the first lead it has ${quantity(ohms(after[0]))}, and after both ${quantity(ohms(after[1]))}.`,
-      words`Each ${perLength[practice].name} of a warm core has ${quantity(core.text)}.`,
+      words`A warm core of this cord has ${quantity(core.text)}.`,
       askedOf(drawn, practice),
       words`Why does the breaker not surely clear a fault at the far end? And what is to be done?`,
     ],
