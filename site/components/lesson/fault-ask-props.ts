@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { standardRatings } from '#engine';
 import { type ByPractice, forPractice, isEach } from './by-practice.ts';
 import { loopParts } from './fault-props.ts';
-import { amount } from './prop-parts.ts';
+import { amount, either } from './prop-parts.ts';
 
 // What <PredictAnswers> accepts as asks about a fault: whether it clears in time, and which of two devices opens.
 
@@ -52,7 +52,7 @@ export const whichOpensAsk = v.strictObject({
   kind: v.literal('which opens'),
   id: name,
   words,
-  answer: byPractice(pairProps),
+  answer: either<PairProps>(pairProps),
 });
 
 /** An ask about a fault, as a lesson writes it. */

@@ -82,7 +82,7 @@ const openings: readonly Option[] = [
 ];
 
 function whichOpensAsk({ id, words, answer }: Extract<FaultAskProps, { kind: 'which opens' }>): ChoiceAsk {
-  const pairs = each((practice) => forPractice(answer, practice) as unknown as PairProps);
+  const pairs = each((practice) => forPractice({ answer }, practice).answer as PairProps);
   return {
     kind: 'choice',
     id,

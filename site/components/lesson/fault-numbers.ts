@@ -87,7 +87,7 @@ export function faultValue(spec: FaultNumber, practice: Practice): FaultValue {
     case 'loop opens in':
       return loopValue(spec, practice);
     default:
-      return limitValue(spec, practice);
+      return limitValue(spec);
   }
 }
 
@@ -191,9 +191,9 @@ function loopValue(spec: LoopNumber, practice: Practice): FaultValue {
   }
 }
 
-function limitValue({ of, device, rating = 0 }: LoopLimit, practice: Practice): FaultValue {
-  const U0 = nominalVolts[practice].value;
-  if (practice === 'na') throw new Error(`${of}: the code sets no ohms and no seconds (na)`);
+/** Ohms and seconds are those of UK and IEC practice, whoever reads: the North American code sets none. */
+function limitValue({ of, device, rating = 0 }: LoopLimit): FaultValue {
+  const U0 = nominalVolts.iec.value;
   if (of === 'least volts') return ratio(leastVoltageFactor.value, quantity(100 * leastVoltageFactor.value, '%', 0));
   const limit = needed(disconnectionTime(U0), 'no time is set at this voltage');
   if (of === 'disconnection time') return time(limit.t);
