@@ -1,33 +1,10 @@
 import * as v from 'valibot';
 import { standardRatings } from '#engine';
-import { type ByPractice, forPractice, isEach } from './by-practice.ts';
+import { byPractice, name, words } from './ask-parts.ts';
 import { loopParts } from './fault-props.ts';
 import { amount, either } from './prop-parts.ts';
 
 // What <PredictAnswers> accepts as asks about a fault: whether it clears in time, and which of two devices opens.
-
-const name = v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]*$/, 'a name is small letters, digits and dashes: far-end'));
-const plain = v.pipe(
-  v.string('is text'),
-  v.trim(),
-  v.minLength(1, 'is empty'),
-  v.regex(/^\D*$/, 'has a number typed into it; write {lower} or the like, and the case fills it in'),
-);
-const words = v.lazy((input) => (isEach(input) ? v.strictObject({ iec: plain, na: plain }) : plain)) as v.GenericSchema<
-  ByPractice<string>
->;
-
-/** A record whose parts may be written by practice, each practice's of one schema. */
-const byPractice = (schema: v.GenericSchema) =>
-  v.pipe(
-    v.record(v.string(), v.unknown(), 'has no props'),
-    v.rawCheck(({ dataset, addIssue }) => {
-      if (!dataset.typed) return;
-      for (const practice of ['iec', 'na'] as const)
-        for (const issue of v.safeParse(schema, forPractice(dataset.value, practice)).issues ?? [])
-          addIssue({ message: `(${practice}) ${v.getDotPath(issue) ?? ''}: ${issue.message}` });
-    }),
-  );
 
 const clearsProps = v.strictObject(loopParts);
 
@@ -36,7 +13,7 @@ export const clearsAsk = v.strictObject({
   kind: v.literal('clears'),
   id: name,
   words,
-  answer: byPractice(clearsProps),
+  answer: byPractice(() => clearsProps),
 });
 
 const gG = v.picklist(standardRatings('gG'), ({ received }) => `${received} A is no rating of a gG fuse`);
