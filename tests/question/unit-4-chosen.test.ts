@@ -10,8 +10,10 @@ import { leastSizeSpec } from '#engine/question/unit-4/least-size.ts';
 import { motorStartSpec } from '#engine/question/unit-4/motor-start.ts';
 import { mustHoldOrOpenSpec } from '#engine/question/unit-4/must-hold-or-open.ts';
 import { remediesInOrderSpec } from '#engine/question/unit-4/remedies-in-order.ts';
+import { scorchedEndSpec } from '#engine/question/unit-4/scorched-end.ts';
 import { selectiveUpToSpec } from '#engine/question/unit-4/selective-up-to.ts';
 import { twoHeatersSpec } from '#engine/question/unit-4/two-heaters.ts';
+import { twoLeadsSpec } from '#engine/question/unit-4/two-leads.ts';
 import { whichPartActsSpec } from '#engine/question/unit-4/which-part-acts.ts';
 import { chosenQuestions, type Given, rightOf, testChosen } from './chosen-templates.ts';
 import { number, numbers, stemOf } from './stem.ts';
@@ -26,7 +28,9 @@ const specs = [
   leastSizeSpec,
   formulaAllowedSpec,
   selectiveUpToSpec,
+  scorchedEndSpec,
   clearsInTimeSpec,
+  twoLeadsSpec,
 ] as unknown as TemplateSpec<object>[];
 
 // North American breakers have no letters
@@ -36,7 +40,7 @@ it('lessons 4.1 to 4.5 ask these, in the order of the curriculum', () => {
   const all = ['4.1', '4.2', '4.3', '4.4', '4.5'].flatMap((lesson) => templatesOfLesson(lesson).map(({ id }) => id));
   expect(all).toEqual([
     ...['Q50', 'Q52', 'Q53', 'Q54', 'Q55', 'Q55b', 'Q57', 'D06'],
-    ...['Q58', 'Q59', 'Q60', 'Q61', 'Q62', 'Q63', 'Q64'],
+    ...['Q58', 'Q59', 'Q60', 'Q61', 'Q62', 'D12', 'Q63', 'Q64', 'D11'],
   ]);
 });
 
@@ -213,6 +217,57 @@ it('Q64: by volts over ohms, and by what goes out and comes back', () => {
     const Zs = number(stem, /loop has ([\d.]+) Ω/);
     expect(right(question), stem).toBe(volts / Zs >= Ia ? 'in time' : 'not in time');
     expect(right(question, 1), stem).toBe(/does the \w+ do on a fault/.test(stem) ? 'opens' : 'holds');
+  }
+});
+
+it('D12: the short circuit gave less than the core stands, the load was in the table, and the formula is out of its range', () => {
+  // areas of AWG by ASTM B258; k 115 of copper in PVC, IEC 60364-5-54 (seen); table ratings as in the cast
+  const area: Record<string, number> = {
+    '1 mm²': 1,
+    '1.25 mm²': 1.25,
+    '1.5 mm²': 1.5,
+    '16 AWG': 1.309,
+    '14 AWG': 2.081,
+  };
+  const table: Record<string, number> = { '1 mm²': 10, '1.25 mm²': 13, '1.5 mm²': 16, '16 AWG': 13, '14 AWG': 18 };
+  for (const [, question] of both('D12')) {
+    if (question.kind !== 'choose') continue;
+    const stem = stemOf(question);
+    const size = /three-core ([\d.]+ (?:mm²|AWG)) cord/.exec(stem)?.[1] as string;
+    const stands = (115 * (area[size] as number)) ** 2;
+    expect(number(stem.replaceAll(/(\d) (\d{3})/g, '$1$2'), /stands (\d+) A²s/) / stands, stem).toBeCloseTo(1, 1);
+    const t = seconds(/ A for ([\d.]+ m?s)\b/.exec(stem)?.[1] as string);
+    expect(number(stem, /short circuit of ([\d.]+) A/) ** 2 * t, stem).toBeLessThan(stands);
+    const I = number(stem, /has carried ([\d.]+) A/);
+    expect(I).toBeLessThanOrEqual(table[size] as number);
+    const slip =
+      question.parts[0]?.options.find(({ said }) => said?.id === 'M39')?.text.replaceAll('\u00A0', ' ') ?? '';
+    const told = seconds(/in (.*)\.$/.exec(slip)?.[1] as string);
+    expect(told / (stands / I ** 2)).toBeCloseTo(1, 1);
+    expect(told).toBeGreaterThan(5);
+    expect([right(question), right(question, 1)]).toEqual(['joint', 'place and ohms']);
+  }
+});
+
+it('D11: one lead clears and two do not, and the second lead’s two cores make up the whole rise', () => {
+  for (const [practice, question] of both('D11')) {
+    if (question.kind !== 'choose') continue;
+    const stem = stemOf(question);
+    const letter = /type ([BCD])/.exec(stem)?.[1] as string;
+    const Ia =
+      practice === 'iec'
+        ? (zones[letter] as [number, number])[1] * number(stem, /is an? (\d+) A/)
+        : number(stem, /from (\d+) A on/);
+    const most = (practice === 'iec' ? 0.95 * 230 : 120) / Ia;
+    const [one, two] = [number(stem, /first lead it has ([\d.]+) Ω/), number(stem, /after both ([\d.]+) Ω/)];
+    expect(one, stem).toBeLessThan(most);
+    expect(two, stem).toBeGreaterThan(most);
+    const second = (number(stem, /and (\d+) (?:m|ft)\b/) * number(stem, /this cord has ([\d.]+) mΩ/)) / 1000;
+    // both readings are told to three figures
+    expect(Math.abs(two - one - 2 * second), stem).toBeLessThan(0.016);
+    const slip = question.parts[0]?.options.find(({ said }) => said?.id === 'M41')?.text ?? '';
+    expect(number(slip.replaceAll('\u00A0', ' '), /adds ([\d.]+) Ω/)).toBeCloseTo(second, 2);
+    expect([right(question), right(question, 1)]).toEqual(['length', 'nearer']);
   }
 });
 

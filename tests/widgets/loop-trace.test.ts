@@ -76,6 +76,14 @@ it('another device has another limit', async () => {
   await expect.poll(() => frame.querySelector('[data-outcome]')?.getAttribute('data-outcome')).toBe('not met');
 });
 
+it('turns to the lead that the page gives there, whatever its size and its metal', async () => {
+  const pair = { iec: suspect.iec, na: suspect.na };
+  const { readings, screen } = await shown({ scenarios: pair });
+  practice.value = 'na';
+  await expect.poll(() => readings()[0]).toBe(`${loopCase(pair.na, fixed).loop.Zs.toFixed(2)}Ω`);
+  expect(screen.container.textContent).not.toContain('Back to the lesson’s case');
+});
+
 it('turns with the practice: no limit in ohms, no time, and the promise of the device alone', async () => {
   const { frame, readings } = await shown();
   practice.value = 'na';

@@ -71,6 +71,13 @@ it('tells the ends of each interval and the verdict as the engine has them', asy
   expect(figure.frame.querySelector('.sentence')?.textContent).toBe(harmText(set, 'iec'));
 });
 
+it('has the current it opens with in sight, however few points the device has', async () => {
+  const far = behind(castScenario('A16', 84, 20), 'ul248', 15);
+  const figure = await shown({ scenarios: { iec: far, na: far }, controls: ['current'] });
+  expect(says(figure)).toContain(amperes(84));
+  expect(Number(point(figure).getAttribute('aria-valuemax'))).toBeGreaterThan(84);
+});
+
 it('reads both times at the operating point, and says whether harm can come first', async () => {
   const figure = await shown();
   const { time, set } = answer(scenarios.iec, plug);

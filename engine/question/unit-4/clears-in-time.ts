@@ -1,31 +1,18 @@
-import { slowest } from '../../protection/band.ts';
-import { cite } from '../../protection/cited.ts';
-import { clearsInTime } from '../../protection/clearing.ts';
-import type { Device } from '../../protection/device.ts';
 import { deviceOf } from '../../protection/devices.ts';
-import { disconnectionTime, type TimeLimit } from '../../protection/disconnection.ts';
-import { leastVoltageFactor, loopOf } from '../../protection/loop.ts';
-import { kelvin } from '../../quantity.ts';
-import type { DeviceSpec } from '../../scenario/schema.ts';
 import { amount, given, plainNumber } from '../figures.ts';
 import type { Random } from '../random.ts';
 import { defineTemplate } from '../template.ts';
 import type { BuiltChoose, ChooseOption, ChoosePart, Practice, Said, TemplateSpec } from '../types.ts';
 import { quantity, words } from '../words.ts';
 import { localWords, loopCaution, spanText, withArticle } from './asked-devices.ts';
+import { breakerOf, clearingOf, type FaultCase, leastShare, magnets, timeToClear, volts } from './earth-fault.ts';
 
 // Q64: whether a breaker clears a fault to earth in time, and what a residual current device sees of another event.
 
 type Event = 'overload' | 'short circuit' | 'leak';
 
-interface Case {
+interface Case extends FaultCase {
   readonly load: string;
-  readonly In: number;
-  /** The type of an IEC breaker; in `na` the current from which its maker states that the magnet surely acts [A]. */
-  readonly type: 'B' | 'C' | 'D' | null;
-  readonly level_A: number;
-  /** The loop with its conductors warm, in hundredths of an ohm. */
-  readonly Zs: number;
   readonly event: Event;
 }
 
@@ -37,9 +24,6 @@ const loads = [
   'a press in a laundry',
   'the urn of a village hall',
 ];
-const magnets = { B: 5, C: 10, D: 20 } as const;
-/** Time within which a maker's level holds [s]. */
-const atOnce = 0.1;
 /** How near its limit the loop may lie, in parts of it (our choice: rounding shall not decide). */
 const near = 0.05;
 
@@ -59,33 +43,6 @@ function drawnCase(random: Random, practice: Practice): Case | null {
   const Zs = Math.round(most * random.whole(45, 190));
   const loop = { ...drawn, Zs };
   return Zs >= 15 && Math.abs(Zs / 100 / most - 1) > near ? loop : null;
-}
-
-function specOf({ In, type, level_A }: Case): DeviceSpec {
-  if (type) return { family: type, rating_A: In };
-  return { name: `${In}\u00A0A breaker`, rating_A: In, breaker: true, slow: [[level_A, atOnce]] };
-}
-
-const volts: Readonly<Record<Practice, number>> = { iec: 230, na: 120 };
-/** Least volts over the nominal: British rules have a factor, American ones have none. */
-const share: Readonly<Record<Practice, number>> = { iec: leastVoltageFactor.value, na: 1 };
-
-/** The time to clear in: by the rules, or in `na` the one that belongs to the maker's level, since the code names none. */
-function limitOf(practice: Practice): TimeLimit {
-  const found = practice === 'iec' ? disconnectionTime(volts.iec) : null;
-  return found ?? { t: atOnce, words: 'the maker’s level', ...cite('user', 'the maker’s sheet', 'our choice') };
-}
-
-function clearingOf(drawn: Case, practice: Practice) {
-  const loop = loopOf({
-    U0: volts[practice],
-    Ze: drawn.Zs / 100,
-    parts: [],
-    T: kelvin(70),
-    Cmin: share[practice],
-  });
-  const of: Device = deviceOf(specOf(drawn));
-  return clearsInTime(loop, (I) => slowest(of, I, 'guaranteed'), limitOf(practice));
 }
 
 /** Amperes out and back, in parts of what goes out: what a residual current device compares. */
@@ -151,7 +108,7 @@ function solutionOf(drawn: Case, text: string, practice: Practice) {
       ? `The ${rcd} sees less come back than goes out, and opens.`
       : `Out and back the ${rcd} sees the same current, and holds. It covers people, not the cable.`;
   return [
-    words`The fault drives ${quantity(amount(I, 3, 'A'))}: ${practice === 'iec' ? `${plainNumber(share.iec, 2)} times ` : ''}${quantity(given(volts[practice], 'V'))} over ${quantity(given(drawn.Zs / 100, 'Ω'))}.`,
+    words`The fault drives ${quantity(amount(I, 3, 'A'))}: ${practice === 'iec' ? `${plainNumber(leastShare.iec, 2)} times ` : ''}${quantity(given(volts[practice], 'V'))} over ${quantity(given(drawn.Zs / 100, 'Ω'))}.`,
     words`The breaker surely acts at once from ${quantity(amount(Ia as number, 3, 'A'))} on. So the loop may have ${quantity(amount(greatestLoop as number, 3, 'Ω'))} at most.`,
     words`${equal}`,
     words`So ${text}`,
@@ -167,12 +124,12 @@ function built(drawn: Case, practice: Practice): BuiltChoose {
   const parts = [breakerPart(drawn, practice), residualPart(drawn, practice)];
   const [breaker, residual] = parts as [ChoosePart, ChoosePart];
   const { rcd, line, earth } = localWords[practice];
-  const of = deviceOf(specOf(drawn));
+  const of = deviceOf(breakerOf(drawn));
   const text = `the breaker ${breaker.right === 'in time' ? 'acts in time' : 'is not sure to act in time'}, and the ${rcd} ${residual.right}.`;
-  const limit = limitOf(practice);
+  const limit = timeToClear(practice);
   const asked =
     practice === 'iec'
-      ? words`The rules ask for ${quantity(spanText(limit.t))}. Take ${quantity(plainNumber(share.iec, 2))} of the ${quantity(given(volts.iec, 'V'))}.`
+      ? words`The rules ask for ${quantity(spanText(limit.t))}. Take ${quantity(plainNumber(leastShare.iec, 2))} of the ${quantity(given(volts.iec, 'V'))}.`
       : words`Its maker states that the magnet surely acts within ${quantity(spanText(limit.t))} from ${quantity(given(drawn.level_A, 'A'))} on. The supply has ${quantity(given(volts.na, 'V'))}.`;
   return {
     kind: 'choose',

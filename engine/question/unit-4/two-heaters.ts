@@ -7,11 +7,12 @@ import { celsius } from '../../quantity.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import { carrying, clearly, settledAt } from '../carrying.ts';
 import { cordOf, cordsOf, overloadCaution, ratingNote } from '../cords.ts';
-import { dealt, mostDeals } from '../deal.ts';
+import { mostDeals } from '../deal.ts';
 import { amount, given, temperatureText, timeText } from '../figures.ts';
+import { type Offer, partOf } from '../offers.ts';
 import type { Random } from '../random.ts';
 import { defineTemplate } from '../template.ts';
-import type { BuiltChoose, ChooseOption, ChoosePart, Practice, Said, TemplateSpec } from '../types.ts';
+import type { BuiltChoose, Practice, TemplateSpec } from '../types.ts';
 import { quantity, words } from '../words.ts';
 import { askedDevice, gapCaution, localWords, withArticle } from './asked-devices.ts';
 
@@ -75,8 +76,6 @@ function factsOf(drawn: Case, practice: Practice) {
     limit_degC: celsius(ratingOf(cableOf(cast[drawn.cord])) as number),
   };
 }
-
-type Offer = readonly [id: string, text: string, said: Said];
 
 function causesOf(drawn: Case, practice: Practice): Offer[] {
   const of = askedDevice(drawn.family, drawn.In);
@@ -163,14 +162,6 @@ function remediesOf(practice: Practice): Offer[] {
       },
     ],
   ];
-}
-
-function partOf(id: string, label: string, offers: readonly Offer[], deal: number): ChoosePart {
-  const [right] = offers[0] as Offer;
-  const options = offers.map(
-    ([one, text, said]): ChooseOption => (one === right ? { id: one, text } : { id: one, text, said }),
-  );
-  return { id, label, options: dealt(options, deal), right };
 }
 
 function built(drawn: Case, practice: Practice): BuiltChoose {

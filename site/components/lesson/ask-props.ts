@@ -1,23 +1,12 @@
 import * as v from 'valibot';
 import { fieldUnits } from '../../widgets/prediction/read-amount.ts';
-import { type ByPractice, isEach } from './by-practice.ts';
+import { name, plain, words } from './ask-parts.ts';
 import { bandTimeAsk, promiseAsk } from './device-ask-props.ts';
+import { clearsAsk, whichOpensAsk } from './fault-ask-props.ts';
 import { numProps } from './num-props.ts';
 import { circuitAmpsAsk, sizeAsk } from './size-ask-props.ts';
 
 // What <PredictAnswers> accepts as its asks. Numbers in their words are filled in from the case, so they cannot differ from it.
-
-const name = v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]*$/, 'a name is small letters, digits and dashes: at-ten'));
-const plain = v.pipe(
-  v.string('is text'),
-  v.trim(),
-  v.minLength(1, 'is empty'),
-  v.regex(/^\D*$/, 'has a number typed into it; write {amps} or the like, and the case fills it in'),
-);
-/** Words, the same for both practices or its own for each. */
-const words = v.lazy((input) => (isEach(input) ? v.strictObject({ iec: plain, na: plain }) : plain)) as v.GenericSchema<
-  ByPractice<string>
->;
 
 const numberAsk = v.strictObject({
   kind: v.literal('number'),
@@ -69,8 +58,8 @@ const orderAsk = v.strictObject({
 /** One ask, as a lesson writes it. */
 export const askProps = v.variant(
   'kind',
-  [numberAsk, choiceAsk, orderAsk, promiseAsk, bandTimeAsk, sizeAsk, circuitAmpsAsk],
-  'kind is number, choice, order, promise, band time, size or circuit amps',
+  [numberAsk, choiceAsk, orderAsk, promiseAsk, bandTimeAsk, sizeAsk, circuitAmpsAsk, clearsAsk, whichOpensAsk],
+  'kind is number, choice, order, promise, band time, size, circuit amps, clears or which opens',
 );
 
 /** An ask as a lesson writes it, once it is checked. */

@@ -6,6 +6,8 @@ import type { AskProps, ChoiceProps, NumberProps, OrderProps } from './ask-props
 import { type ByPractice, isEach } from './by-practice.ts';
 import { caseKinds, caseValue } from './case-value.ts';
 import { deviceAsk } from './device-asks.ts';
+import { faultAsk, faultNumberAsk } from './fault-asks.ts';
+import { isFault } from './fault-props.ts';
 import { type CaseNumber, caseNumbers, numFor } from './num-props.ts';
 import { caseWordsOf } from './number-of.ts';
 import { sizeAsk } from './size-asks.ts';
@@ -16,7 +18,7 @@ export const asksOf = (asks: readonly AskProps[]): Ask[] => asks.map(askOf);
 function askOf(ask: AskProps): Ask {
   switch (ask.kind) {
     case 'number':
-      return numberAsk(ask);
+      return isOfFault(ask) ? faultNumberAsk(ask) : numberAsk(ask);
     case 'choice':
       return choiceAsk(ask);
     case 'order':
@@ -27,7 +29,15 @@ function askOf(ask: AskProps): Ask {
     case 'size':
     case 'circuit amps':
       return sizeAsk(ask);
+    case 'clears':
+    case 'which opens':
+      return faultAsk(ask);
   }
+}
+
+function isOfFault({ answer }: NumberProps): boolean {
+  const spec = numFor(answer, 'iec');
+  return 'of' in spec && isFault(spec);
 }
 
 /** Each practice's own. */

@@ -2,10 +2,11 @@ import { type Device, fastest, type Promised, promised, slowest } from '#engine'
 import { type Practice, significant, thin, timeInWords } from '../../lib/format.ts';
 import type { ChoiceAsk, Each, NumberAsk } from '../../widgets/answers/asks.ts';
 import { inUnit, kindOfUnit } from '../../widgets/prediction/read-amount.ts';
-import { type ByPractice, forPractice, isEach } from './by-practice.ts';
+import { type ByPractice, forPractice } from './by-practice.ts';
 import type { DeviceAskProps } from './device-ask-props.ts';
 import { deviceValue, lessonDevice } from './device-numbers.ts';
 import type { DeviceBandNumber, PromisedProps } from './device-props.ts';
+import { filledWith } from './fill-words.ts';
 
 const each = <T>(make: (practice: Practice) => T): Each<T> => ({ iec: make('iec'), na: make('na') });
 
@@ -66,15 +67,9 @@ function filled(
   practice: Practice,
   spec: { device: PromisedProps['device']; rating: number; amps?: number | undefined; within?: number | undefined },
 ): string {
-  const text = isEach(words) ? words[practice] : words;
-  const told: Record<string, string | undefined> = {
+  return filledWith(words, practice, {
     device: lessonDevice(spec).name,
     amps: spec.amps === undefined ? undefined : `${significant(spec.amps, 3).replace(/\.0+$/, '')}${thin}A`,
     within: spec.within === undefined ? undefined : timeInWords(spec.within),
-  };
-  return text.replace(/\{(\w+)\}/g, (all, given: string) => {
-    const value = told[given];
-    if (value === undefined) throw new Error(`there is nothing to fill in for ${all} in “${text}”`);
-    return value;
   });
 }

@@ -13,6 +13,7 @@ import {
 import type { Practice } from '../../lib/practice.ts';
 import { forPractice, isEach } from './by-practice.ts';
 import { type DeviceBandNumber, deviceSchema } from './device-props.ts';
+import { type FaultNumber, faultSchema } from './fault-props.ts';
 import { amount, castKey, oneOf } from './prop-parts.ts';
 import { type ProtectionNumber, protectionSchema } from './protection-props.ts';
 
@@ -175,7 +176,8 @@ export type NumProps =
   | v.InferOutput<typeof factorNumber>
   | v.InferOutput<typeof gaugeNumber>
   | ProtectionNumber
-  | DeviceBandNumber;
+  | DeviceBandNumber
+  | FaultNumber;
 
 /** A number of how insulation ages. */
 export type AgeingNumber = v.InferOutput<typeof ageingNumber>;
@@ -194,7 +196,8 @@ function schemaOf(props: Record<string, unknown>): v.GenericSchema<NumProps> {
   if (among(ageingNumbers)) return ageingNumber;
   if (among(factorNumbers)) return factorNumber;
   if (among(['gauge area', 'gauge diameter'])) return gaugeNumber;
-  return protectionSchema(String(props.of)) ?? deviceSchema(String(props.of)) ?? caseNumber;
+  const of = String(props.of);
+  return protectionSchema(of) ?? deviceSchema(of) ?? faultSchema(of) ?? caseNumber;
 }
 
 /** A number's props: checked as each practice has them. */

@@ -26,6 +26,8 @@ import { perLength } from '../../widgets/figure/length-words.ts';
 import { caseKinds, caseValue } from './case-value.ts';
 import { deviceValue } from './device-numbers.ts';
 import { type DeviceBandNumber, isDeviceBand } from './device-props.ts';
+import { faultValue } from './fault-numbers.ts';
+import { type FaultNumber, isFault } from './fault-props.ts';
 import { ageingValue, factorsFor } from './life-and-factors.ts';
 import {
   type AgeingNumber,
@@ -52,6 +54,7 @@ export function numberOf(spec: NumProps, practice: Practice = 'iec'): string {
   if (isFactor(spec)) return factorWords(spec, practice);
   if (isCircuit(spec)) return protectionWords(spec, practice);
   if (isOfDevice(spec)) return deviceValue(spec, practice).told;
+  if (isOfFault(spec)) return faultValue(spec, practice).told;
   if ('gauge' in spec)
     return spec.of === 'gauge area'
       ? three(awgArea(spec.gauge) * 1e6, 'mm²')
@@ -68,6 +71,7 @@ const isFactor = (spec: Exclude<NumProps, { value: number }>): spec is FactorNum
   (factorNumbers as readonly string[]).includes(spec.of);
 
 const isOfDevice = (spec: Exclude<NumProps, { value: number }>): spec is DeviceBandNumber => isDeviceBand(spec);
+const isOfFault = (spec: Exclude<NumProps, { value: number }>): spec is FaultNumber => isFault(spec);
 const isCircuit = (spec: Exclude<NumProps, { value: number }>): spec is ProtectionNumber => isProtection(spec);
 
 /** A number that the case is given by, not computed: '20 A', '3 min', '63 %'. */

@@ -1,6 +1,4 @@
 import { type DeviceFamily, type PlaceKind, placeKindOf, type Scenario, usualSurroundings } from '#engine';
-import type { Practice } from '../../lib/format.ts';
-import type { CarryOver } from '../figure/figure-case.svelte.ts';
 
 /** The device that a scenario names by family and rating; undefined where it has its maker's curve, or none. */
 export function namedDevice({ device }: Scenario): { family: DeviceFamily; rating: number } | undefined {
@@ -21,15 +19,6 @@ export function withPlace(scenario: Scenario, kind: PlaceKind): Scenario {
   if (placeKindOf(surroundings) === kind) return scenario;
   const length = lead?.length_m ?? reelMetres;
   return { ...scenario, surroundings: usualSurroundings(kind, surroundings.ambient_degC, length) };
-}
-
-/** A way over to the other practice that leaves a cable which was never changed to the page: it has its own there. */
-export function withOwnCable(opening: Readonly<Record<Practice, Scenario>>, carry: CarryOver): CarryOver {
-  return (from, to) => {
-    const own = opening[from.practice ?? 'iec'];
-    const same = JSON.stringify(own.cable) === JSON.stringify(from.cable);
-    return same ? { ...carry(from, to), cable: to.cable } : carry(from, to);
-  };
 }
 
 /** The scenario without what it is fed by, which a plane does not depend on, as a key. */

@@ -50,6 +50,8 @@ export interface PlaneQuestion {
   readonly limit: Limit['id'];
   /** Greatest current that can flow [A]. */
   readonly prospective: number;
+  /** A current that the plane is to have in sight [A]. */
+  readonly seen?: number;
 }
 
 /** The limit of a case by its id; its metal's melting where it has none such. */
@@ -64,7 +66,8 @@ export function planeOf(scenario: Scenario, device: Device, question: PlaneQuest
   const thermal = buildCase(scenario);
   const limit = limitOf(thermal, question.limit);
   const Ib = scenario.start?.steadyAt_A;
-  const asked = { prospective: question.prospective, ...(Ib === undefined ? {} : { Ib }) };
+  const { prospective, seen } = question;
+  const asked = { prospective, ...(Ib === undefined ? {} : { Ib }), ...(seen === undefined ? {} : { seen }) };
   return planeFrom(thermal, device, limit, harmSet(thermal, device, limit, asked), asked);
 }
 
@@ -74,14 +77,18 @@ export function planeFrom(
   device: Device,
   limit: Limit,
   set: HarmSet,
-  asked: { prospective: number; Ib?: number },
+  asked: { prospective: number; Ib?: number; seen?: number },
 ): Plane {
   const { Iz, prospective } = set;
   const told = toldSpans(set.spans);
   const ends = [...told, ...toldSpans(set.assumed)].flatMap(({ from, to }) => (to === null ? [from] : [from, to]));
   const gates = [device.hold, ...device.notBefore, ...device.by];
   const axes = planeAxes({
-    currents: [Iz, set.Ib ?? device.In, device.In, ...gates.map(({ I }) => I), ...ends.filter((I) => I < prospective)],
+    currents: [
+      ...[Iz, set.Ib ?? device.In, device.In, asked.seen ?? device.In],
+      ...gates.map(({ I }) => I),
+      ...ends.filter((I) => I < prospective),
+    ],
     times: [device.hold, ...device.notBefore].map(({ t }) => t),
     by: device.by.map(({ t }) => t),
   });
