@@ -3,7 +3,16 @@ import { flushSync } from 'svelte';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import { render } from 'vitest-browser-svelte';
-import { benchStart, momentAt, predict, type Scenario, type SupplyStep, scenarioToLink } from '#engine';
+import {
+  benchStart,
+  guessMapping,
+  momentAt,
+  predict,
+  readLog,
+  type Scenario,
+  type SupplyStep,
+  scenarioToLink,
+} from '#engine';
 import LiveBench from '#site/widgets/live/LiveBench.svelte';
 import { logCsv } from '#site/widgets/live/log.ts';
 import { refusalOf } from '#site/widgets/live/rules.ts';
@@ -299,7 +308,8 @@ describe('a session at the bench', () => {
     session.tick(3);
     session.record();
     session.note(2, '=1+1');
-    const rows = (await logCsv(session.log)).split('\r\n');
+    const text = await logCsv(session.log);
+    const rows = text.split('\r\n');
     expect(rows[0]).toBe(
       'time_ISO,elapsed_s,step,I_set_A,I_A,U_lead_V,R_ohm,theta_from_R_degC,theta_probe_1_degC,theta_ambient_1_degC,predicted_theta_degC,difference_K,event_remark,origin',
     );
@@ -307,7 +317,10 @@ describe('a session at the bench', () => {
     expect(rows[1]).toMatch(
       /^2026-03-02T09:30:00\.000Z,30,1,18,18,9\.\d+,0\.5\d+,3\d\.\d+,2\d\.\d,20,3\d\.\d+,-?0(\.0\d)?,,simulated$/,
     );
-    expect(rows[2]).toMatch(/,"'=1\+1",simulated$/);
+    expect(rows[2]).toMatch(/,'=1\+1,simulated$/);
+    const { log } = readLog(text, guessMapping(text));
+    expect([...log.t]).toEqual([0, 30]);
+    expect(log).toMatchObject({ simulated: true, remarks: [{ t: 30, text: '=1+1' }], probes: [{ place: 'surface' }] });
   });
 
   it('refuses nothing below the bounds of extra-low voltage', () => {

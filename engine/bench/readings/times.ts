@@ -47,8 +47,26 @@ export function isoSeconds(text: string, from: number): number {
   if (text.length === 16) return base;
   const whole = text.charCodeAt(16) === 58 ? two(text, 17) : Number.NaN;
   if (text.length === 19 && whole <= 60) return base + whole;
-  const stamp = stampOf(text, 'ymd');
-  return stamp ? (stamp.days - from) * day + stamp.seconds : Number.NaN;
+  return base + isoEnd(text, whole);
+}
+
+/** Seconds with the decimals that follow them, less the zone; NaN where anything else stands there. */
+function isoEnd(text: string, whole: number): number {
+  let at = 19;
+  let figure = whole;
+  let place = 1;
+  if (text.charCodeAt(at) === 46 || text.charCodeAt(at) === 44)
+    for (at += 1; isDigit(digit(text, at)) && place < 1e9; at++) {
+      figure = 10 * figure + digit(text, at);
+      place *= 10;
+    }
+  const seconds = figure / place;
+  const left = text.length - at;
+  const mark = text.charCodeAt(at);
+  if (left === 0 || (left === 1 && (mark === 90 || mark === 122))) return seconds;
+  if (left !== 6 || text.charCodeAt(at + 3) !== 58 || (mark !== 43 && mark !== 45)) return Number.NaN;
+  const zone = two(text, at + 1) * 3600 + two(text, at + 4) * 60;
+  return mark === 43 ? seconds - zone : seconds + zone;
 }
 
 const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
