@@ -197,6 +197,16 @@ export { type Factor, factorProduct, ratingInPlace, tableCurrentNeeded } from '.
 export { adjustmentFactor, groupingFactor } from './protection/grouping-factor.ts';
 export type { Guard, Slowest } from './protection/guard.ts';
 export {
+  harmMatrix,
+  type MatrixAsk,
+  type MatrixCell,
+  type MatrixRow,
+  matrixCases,
+  matrixScenario,
+  type RuleStanding,
+  usualMatrix,
+} from './protection/harm-matrix.ts';
+export {
   type HarmFrom,
   type HarmQuestion,
   type HarmSet,
@@ -231,6 +241,7 @@ export {
   loopOf,
   partOf,
 } from './protection/loop.ts';
+export { matrixMetals, matrixSizes } from './protection/matrix-leads.ts';
 export { type Judged, judge, type Mend, type MendAnswer, type MendQuestion, mend } from './protection/mend.ts';
 export type { Change, ChangeKind } from './protection/mend-changes.ts';
 export {
