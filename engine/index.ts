@@ -233,7 +233,6 @@ export {
   partOf,
 } from './protection/loop.ts';
 export { type MatrixAsk, type MatrixLead, matrixCases, matrixScenario, usualMatrix } from './protection/matrix-ask.ts';
-export { matrixMetals, matrixSizes } from './protection/matrix-leads.ts';
 export { type Judged, judge, type Mend, type MendAnswer, type MendQuestion, mend } from './protection/mend.ts';
 export type { Change, ChangeKind } from './protection/mend-changes.ts';
 export {
