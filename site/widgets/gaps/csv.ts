@@ -1,6 +1,9 @@
 import { deviceOf, type MatrixAsk, type MatrixRow } from '#engine';
 import { gapWords, metalName, placeName } from './words.ts';
 
+/** For programs a space is a space. */
+const plain = (text: string): string => text.replaceAll('\u00A0', ' ');
+
 const columns = (practice: MatrixAsk['practice']) => [
   practice === 'na' ? 'size_AWG' : 'size_mm2',
   'metal',
@@ -30,14 +33,14 @@ export async function matrixCsv(ask: MatrixAsk, rows: readonly MatrixRow[]): Pro
       placeName(row.place),
       ask.ambient_degC,
       ask.limit === 'rating' ? 'rating' : 'short circuit',
-      devices[i]?.name ?? '',
+      plain(devices[i]?.name ?? ''),
       devices[i]?.In ?? '',
       row.Iz,
       row.tabled ?? '',
       outcome,
       first?.from ?? '',
       first?.to ?? '',
-      more.map(gapWords).join('; '),
+      plain(more.map(gapWords).join('; ')),
       standing,
       why,
     ]),
