@@ -82,6 +82,8 @@ function standingOf(of: ThermalCase, device: Device): Pick<MatrixCell, 'standing
   const { outcome, open, statements } = ruleOfCase(of, device, { Ib: 0 });
   const noTable = statements.find(({ id }) => id === 'no table');
   if (outcome === 'met') return { standing: noTable ? 'no table' : 'met', why: noTable?.text ?? '' };
+  const failed = open.find(({ holds }) => holds === false);
+  if (failed) return { standing: 'not met', why: `Test failed: ${failed.words}.` };
   const [first] = open;
-  return { standing: 'not met', why: first ? `It fails a test: ${first.words}.` : (statements[0]?.text ?? '') };
+  return { standing: 'not met', why: first ? `Test without an answer: ${first.words}.` : (statements[0]?.text ?? '') };
 }

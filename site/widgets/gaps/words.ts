@@ -52,7 +52,6 @@ export const sizeName = (size: number, practice: MatrixAsk['practice']): string 
 
 /** The devices of an ask. */
 export const devicesOf = (ask: MatrixAsk): Device[] => ask.devices.map(deviceOf);
-export const deviceName = (device: Device): string => shortName(device).replace(' ', thin);
 
 type OfLimit = Pick<MatrixAsk, 'limit' | 'practice'>;
 const limitOf = ({ limit }: OfLimit) => plastics.pvc70.limits.find(({ id }) => id === limit);
@@ -110,9 +109,14 @@ export function summary(rows: readonly MatrixRow[]): string {
   const cells = rows.flatMap((row) => row.cells);
   const count = (holds: (cell: MatrixCell) => boolean) => fixed(cells.filter(holds).length, 0);
   const none = ({ outcome }: MatrixCell) => outcome === 'none';
+  const standing = (which: RuleStanding) => count((cell) => none(cell) && cell.standing === which);
   return [
-    `Of ${fixed(cells.length, 0)} cases, ${count(none)} have no gap.`,
-    `Of those, a table allows ${count((cell) => none(cell) && cell.standing === 'met')} and the rules refuse ${count((cell) => none(cell) && cell.standing === 'not met')}.`,
+    ...(cells.some(none)
+      ? [
+          `Of ${fixed(cells.length, 0)} cases, ${count(none)} have no gap.`,
+          `Of those, a table allows ${standing('met')} and the rules refuse ${standing('not met')}.`,
+        ]
+      : [`Of ${fixed(cells.length, 0)} cases, none is without a gap.`]),
     `In ${count(({ outcome }) => outcome === 'no upper end found')} cases the standards do not say where the gap ends.`,
     `${count(({ standing }) => standing === 'not met')} are not allowed by rule.`,
   ].join(' ');
