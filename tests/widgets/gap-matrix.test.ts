@@ -124,7 +124,9 @@ it('says of every cell in words whether there is a gap, with bars where there is
     for (const [c, of] of row.cells.entries()) {
       const text = plain(cell(r, c)?.textContent);
       expect(cell(r, c)?.querySelectorAll('[data-gap]')).toHaveLength(of.gaps.length);
-      expect(cell(r, c)?.querySelectorAll('[data-end]')).toHaveLength(of.gaps.filter(({ to }) => to !== null).length);
+      expect(cell(r, c)?.querySelectorAll('[data-gap="open"]')).toHaveLength(
+        of.gaps.filter(({ to }) => to === null).length,
+      );
       if (of.gaps.length === 0) expect(text).toContain('no gap');
       for (const { from } of of.gaps) expect(text).toContain(String(from));
       if (of.standing === 'not met') expect(text).toContain('not allowed by rule');
