@@ -1,6 +1,8 @@
 import { cordCurrent } from '../cable/cord-ratings.ts';
 import { markedSize } from '../cable/in-size.ts';
 import { OutOfRange } from '../errors.ts';
+import { ratingOf } from '../heating/limits-of.ts';
+import { ratingAt } from '../heating/rating.ts';
 import { buildCase, type ThermalCase } from '../heating/thermal-case.ts';
 import type { Device } from './device.ts';
 import { deviceOf } from './devices.ts';
@@ -31,6 +33,11 @@ export interface MatrixCell {
   readonly why: string;
   /** Whether the device is rated above what the table allows the cord; null where no table has it. */
   readonly aboveTable: boolean | null;
+  /**
+   * Whether the lead carries the device's rating for ever in its place, by the rating of its insulation. Tables of cords do not
+   * see a reel or a cover, so that a rule may be met where this fails.
+   */
+  readonly carries: boolean;
 }
 
 /** One lead in one place, behind every device of the ask, in its order. Plain data. */
@@ -63,17 +70,20 @@ function rowOf(ask: MatrixAsk, at: MatrixLead, behind: readonly Device[]): Matri
   const sets = harmSets(of, behind, limit, { prospective: ask.prospective });
   const marked = markedSize(of.scenario.cable);
   const tabled = at.metal === 'copper' && marked ? (cordCurrent(marked)?.I ?? null) : null;
-  const cells = sets.map((set) => cellOf(of, set, tabled));
+  const rated = ratingOf(of.cable);
+  const most = rated === null ? 0 : (ratingAt(of, rated) ?? 0);
+  const cells = sets.map((set) => cellOf(of, set, tabled, most));
   return { ...at, Iz: toldBelow(sets[0]?.Iz ?? 0), tabled, cells };
 }
 
-function cellOf(of: ThermalCase, { device, spans }: HarmSet, tabled: number | null): MatrixCell {
+function cellOf(of: ThermalCase, { device, spans }: HarmSet, tabled: number | null, most: number): MatrixCell {
   const gaps = toldSpans(spans);
   return {
     outcome: gaps.length === 0 ? 'none' : gaps.at(-1)?.to === null ? 'no upper end found' : 'gap',
     gaps,
     ...standingOf(of, device),
     aboveTable: tabled === null ? null : device.In > tabled,
+    carries: device.In <= most,
   };
 }
 

@@ -98,6 +98,25 @@ describe('a matrix of harm sets', () => {
     }
   });
 
+  it('says where a rule is met and the place is too hot for the device’s rating all the same', () => {
+    let [met, hot] = [0, 0];
+    for (const { ask, rows } of matrices.filter(({ limit }) => limit === 'rating')) {
+      for (const row of rows) {
+        for (const [i, { carries, standing, gaps }] of row.cells.entries()) {
+          const { rating_A } = ask.devices[i] as MatrixAsk['devices'][number];
+          if (rating_A <= row.Iz) expect(carries).toBe(true);
+          if (rating_A > row.Iz + step(row.Iz)) expect(carries).toBe(false);
+          // a device holds its rating for ever, so a lead that does not carry it has a gap there
+          if (!carries) expect(gaps[0]?.from).toBeLessThanOrEqual(rating_A);
+          if (standing === 'met') met++;
+          if (standing === 'met' && !carries) hot++;
+        }
+      }
+    }
+    expect(hot).toBeGreaterThan(0);
+    expect(hot).toBeLessThan(met);
+  });
+
   it('keeps apart an empty gap and a rule that is met', () => {
     const cells = matrices.flatMap(({ rows }) => rows.flatMap((row) => row.cells));
     const count = (standing: MatrixCell['standing'], none: boolean) =>

@@ -153,6 +153,18 @@ it('is walked by the arrow keys, and a picked cell says more and leads to that v
   expect(says).toMatch(/The table allows the cord 6 A at 30 °C; the device is rated 13 A, above it/);
 });
 
+it('says where a rule is met and the lead is too hot all the same', async () => {
+  const screen = await shown();
+  await expect.poll(status, { timeout: 20_000 }).toMatch(/^Of 2880 cases/);
+  await screen.getByRole('radio', { name: 'on a reel' }).click();
+  const reel = [...harmMatrix({ ...ask, metals: ['copper'], places: ['coiled'] })];
+  const hot = reel.flatMap((row, r) =>
+    row.cells.flatMap(({ standing, carries }, c) => (standing === 'met' && !carries ? [[r, c] as const] : [])),
+  );
+  expect(hot.length).toBeGreaterThan(0);
+  for (const [r, c] of hot) expect(plain(cell(r, c)?.textContent)).toContain('rule met, too hot here');
+});
+
 it('turns with the practice, to gauges and their devices', async () => {
   const screen = await shown();
   await expect.poll(status, { timeout: 20_000 }).toMatch(/^Of 2880 cases/);
@@ -188,6 +200,6 @@ it('saves every case, one a row, under a header with units', async () => {
   expect(lines).toHaveLength(1 + 2 * 12 * 12);
   expect(lines[0]).toMatch(/^size_mm2,metal,surroundings,ambient_degC,.*Iz_A,table_A,outcome,gap_from_A,gap_to_A/);
   expect(lines[1]).toBe(
-    '0.5,copper,free in still air,30,rating,3 A plug fuse,3,10.5,3,no upper end found,15,20,248 A up,met,',
+    '0.5,copper,free in still air,30,rating,3 A plug fuse,3,10.5,3,no upper end found,15,20,248 A up,met,,yes',
   );
 });

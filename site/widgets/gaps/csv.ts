@@ -20,6 +20,7 @@ const columns = (practice: MatrixAsk['practice']) => [
   'further_gaps',
   'rule',
   'why',
+  'carries_rating',
 ];
 
 /** A matrix as CSV: one header row with units, decimal points, a row a case; an end that is not found is left empty. */
@@ -27,7 +28,7 @@ export async function matrixCsv(ask: MatrixAsk, rows: readonly MatrixRow[]): Pro
   const { default: Papa } = await import('papaparse');
   const devices = ask.devices.map(deviceOf);
   const data = rows.flatMap((row) =>
-    row.cells.map(({ outcome, gaps: [first, ...more], standing, why }, i) => [
+    row.cells.map(({ outcome, gaps: [first, ...more], standing, why, carries }, i) => [
       row.size,
       metalName(row.metal),
       placeName(row.place),
@@ -43,6 +44,7 @@ export async function matrixCsv(ask: MatrixAsk, rows: readonly MatrixRow[]): Pro
       plain(more.map(gapWords).join('; ')),
       standing,
       why,
+      carries ? 'yes' : 'no',
     ]),
   );
   return Papa.unparse({ fields: columns(ask.practice), data }, { newline: '\r\n' });

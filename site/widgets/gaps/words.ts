@@ -25,8 +25,11 @@ export const gapWords = ({ from, to }: ToldSpan): string =>
 export const gapsWords = ({ gaps }: MatrixCell): string =>
   gaps.length === 0 ? 'no gap' : gaps.map(gapWords).join('; ');
 
-/** What a rule says of a cell, in two or three words. */
-export const standingWords: Readonly<Record<RuleStanding, string>> = {
+/** What a rule says of a cell, in a few words; a rule that does not see how hot the place is has that said beside it. */
+export const standingOf = ({ standing, carries }: MatrixCell): string =>
+  standing === 'met' && !carries ? `${standingWords.met}, too hot here` : standingWords[standing];
+
+const standingWords: Readonly<Record<RuleStanding, string>> = {
   met: 'rule met',
   'no table': 'no table',
   'not met': 'not allowed by rule',
@@ -86,7 +89,8 @@ export function cellSentences(row: MatrixRow, cell: MatrixCell, device: Device, 
   return { heat: [...heat, ...silent, ...borrowed], rule: ruleSentences(row, cell, device) };
 }
 
-function ruleSentences({ tabled }: MatrixRow, { standing, why, aboveTable, outcome }: MatrixCell, { In }: Device) {
+function ruleSentences({ tabled }: MatrixRow, cell: MatrixCell, { In }: Device): string[] {
+  const { standing, why, aboveTable, outcome, carries } = cell;
   const head = {
     met: 'The rule is met by a table.',
     'no table': 'No table allows it, so nothing here is permission.',
@@ -100,7 +104,12 @@ function ruleSentences({ tabled }: MatrixRow, { standing, why, aboveTable, outco
       ? []
       : [`The table allows the cord ${amps(tabled)} at 30${thin}°C; the device is rated ${amps(In)}, ${above} it.`]),
     ...(outcome === 'none' && standing !== 'met' ? ['That no gap was found does not change this.'] : []),
-    ...(outcome !== 'none' && standing === 'met' ? ['A rule may accept a gap. The bench says which part of it.'] : []),
+    ...(standing === 'met' && !carries
+      ? [`Yet in this place ${amps(In)} for ever takes the lead past its rating: the table does not see the place.`]
+      : []),
+    ...(outcome !== 'none' && standing === 'met' && carries
+      ? ['A rule may accept a gap. The bench says which part of it.']
+      : []),
   ];
 }
 
