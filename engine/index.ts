@@ -314,6 +314,7 @@ export { type DropTable, printedDrop } from './protection/drop-table.ts';
 export { type Factor, factorProduct, ratingInPlace, tableCurrentNeeded } from './protection/factors.ts';
 export { adjustmentFactor, groupingFactor } from './protection/grouping-factor.ts';
 export type { Guard, Slowest } from './protection/guard.ts';
+export { harmMatrix, type MatrixCell, type MatrixRow, type RuleStanding } from './protection/harm-matrix.ts';
 export {
   type HarmFrom,
   type HarmQuestion,
@@ -349,6 +350,7 @@ export {
   loopOf,
   partOf,
 } from './protection/loop.ts';
+export { type MatrixAsk, type MatrixLead, matrixCases, matrixScenario, usualMatrix } from './protection/matrix-ask.ts';
 export { type Judged, judge, type Mend, type MendAnswer, type MendQuestion, mend } from './protection/mend.ts';
 export type { Change, ChangeKind } from './protection/mend-changes.ts';
 export {

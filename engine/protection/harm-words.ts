@@ -34,8 +34,8 @@ const narrow = 0.05;
 /** Step of a told current [A]: about two figures. */
 const stepOf = (I: number) => (I < 1 ? 0.01 : I < 10 ? 0.1 : I < 100 ? 0.5 : I < 1000 ? 1 : 10);
 const rounded = (I: number, how: (x: number) => number) => +(how(I / stepOf(I)) * stepOf(I)).toFixed(2);
-/** A current rounded outward, so that what is told never leaves out a harmful one; a round number stays. */
-const down = (I: number) => rounded(I, (x) => Math.floor(x + 1e-6));
+/** A current [A] rounded down to what is told, so that no harmful one is left out at its lower end; a round number stays. */
+export const toldBelow = (I: number): number => rounded(I, (x) => Math.floor(x + 1e-6));
 const up = (I: number) => rounded(I, (x) => Math.ceil(x - 1e-6));
 const ampere = (I: number) => `${I}\u00A0A`;
 
@@ -47,7 +47,7 @@ export function toldSpans(spans: readonly HarmSpan[]): ToldSpan[] {
     if (last && span.from.I <= last.to.I * (1 + narrow)) joined[joined.length - 1] = { from: last.from, to: span.to };
     else joined.push(span);
   }
-  return joined.map(({ from, to }) => ({ from: down(from.I), to: to.evidence === 'not found' ? null : up(to.I) }));
+  return joined.map(({ from, to }) => ({ from: toldBelow(from.I), to: to.evidence === 'not found' ? null : up(to.I) }));
 }
 
 const who: Record<Place, string> = {
@@ -101,7 +101,7 @@ export function harmWords(set: HarmSet, practice: 'iec' | 'na' = 'iec'): HarmSen
     ...say(
       'none',
       spans.length === 0,
-      `up to ${ampere(down(prospective))}, no current takes ${it} past ${T} before the ${device.name} must have ${open}.`,
+      `up to ${ampere(toldBelow(prospective))}, no current takes ${it} past ${T} before the ${device.name} must have ${open}.`,
     ),
     ...say('not found', endless, `the upper end was not found. ${device.silent}`),
     ...assumedWords(set, say),
