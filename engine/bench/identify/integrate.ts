@@ -28,21 +28,13 @@ export interface MetalPosterior {
 }
 
 const coarsest = 0.02; // step of the logarithm of area where nothing asks for a finer one
-const finest = 0.0002; // resolves what `unround` leaves of a perfect gauge
+const finest = 0.00015; // resolves what `unround` leaves of a perfect gauge
 
-/** Step of the logarithm of area that resolves every piece: no wider than the narrowest standard deviation over 1.5. */
-function stepFor({ strands, bundle, resistance, mass }: MeasuredPieces, { uRho, uDensity }: Hypothesis): number {
-  const widths = [
-    strands?.width,
-    bundle?.width,
-    resistance ? uRho : undefined,
-    mass ? massWidth(mass, uDensity) : undefined,
-  ];
-  const narrowest = Math.min(...widths.map((width) => width ?? Number.POSITIVE_INFINITY)) / 1.5;
-  return Math.max(finest, Math.min(coarsest, narrowest));
+/** Step of the logarithm of area that resolves every piece: a third of the narrowest standard deviation. */
+function stepFor({ strands, bundle, resistance, mass }: MeasuredPieces): number {
+  const widths = [strands, bundle, resistance, mass].map((piece) => piece?.width ?? Number.POSITIVE_INFINITY);
+  return Math.max(finest, Math.min(coarsest, Math.min(...widths) / 3));
 }
-
-const massWidth = (mass: Smeared, uDensity: number) => Math.hypot(3 * mass.nodes.step, uDensity);
 
 /** First and last logarithm of area that the prior and the smeared pieces allow. */
 function windowOf(of: Hypothesis, lays: readonly number[], pieces: MeasuredPieces, priors: Priors) {
@@ -91,8 +83,8 @@ function linesFor(of: Hypothesis, step: number, window: ReturnType<typeof window
   const [densityLow, densityHigh] = [Math.min(...density) + layLow, Math.max(...density) + layHigh];
   return {
     area: emptyLine(low, Math.max(low, high), step),
-    R20: emptyLine(rhoLow - high - step, rhoHigh - low + 2 * step, of.uRho / 4),
-    massPerMetre: emptyLine(densityLow + low - step, densityHigh + high + 2 * step, Math.max(of.uDensity, step) / 4),
+    R20: emptyLine(rhoLow - high - step, rhoHigh - low + 2 * step, Math.max(of.uRho / 4, step)),
+    massPerMetre: emptyLine(densityLow + low - step, densityHigh + high + 2 * step, Math.max(of.uDensity / 4, step)),
     resistivity: emptyLine(rhoLow, rhoHigh, of.uRho / 4),
   };
 }
@@ -146,7 +138,7 @@ export function integrate(
 ): MetalPosterior {
   const { resistance, mass } = pieces;
   const window = windowOf(of, lays, pieces, priors);
-  const step = stepFor(pieces, of);
+  const step = stepFor(pieces);
   const lines = linesFor(of, step, window);
   const makes = new Float64Array(of.makes.length);
   if (!(window.low < window.high)) return { log: Number.NEGATIVE_INFINITY, ...lines, makes };
