@@ -23,8 +23,12 @@ export type { Leaning, OutcomeMeaning, ReadQuantity } from './bench/identify/out
 export { type Prior, type Priors, usualPriors } from './bench/identify/priors.ts';
 export type { MassTimesResistance, MetalProduct } from './bench/identify/product.ts';
 export type { AgainstMarking, EqualCopper, Interval, SizeStanding } from './bench/identify/size.ts';
-export type { IdentifySentence, IdentifySentenceId } from './bench/identify/word-parts.ts';
-export { identifyText, identifyWords } from './bench/identify/words.ts';
+export {
+  type IdentifySentence,
+  type IdentifySentenceId,
+  identifyText,
+  identifyWords,
+} from './bench/identify/words.ts';
 export {
   abortStops,
   leastSample,

@@ -39,13 +39,18 @@ export const metalName: Record<CandidateId, string> = {
   other: 'something else',
 };
 
+/** A number of so many figures, in full. */
 export const figures = (x: number, count = 3) => (x < 10 ** count ? x.toPrecision(count) : `${Math.round(x)}`);
+/** A probability as it is told: never as certain. */
 export const percent = (p: number) => (p > 0.99 ? 'over 99 %' : `${Math.round(100 * p)} %`);
+/** An area [m²] as it is told. */
 export const mm2 = (area: number) => `${figures(area * 1e6)} mm²`;
+/** A list whose last is parted by “or”. */
 export const or = (names: readonly string[]) =>
   [names.slice(0, -1).join(', '), ...names.slice(-1)].filter(Boolean).join(' or ');
-/** A space that holds a number to its unit, and a capital to begin with. */
+/** A sentence from its words: a space that holds a number to its unit, and a capital to begin with. */
 export const sentence = (text: string) =>
   (text.charAt(0).toUpperCase() + text.slice(1)).replace(/(\d) (?=mm|mΩ|nΩ|g\/m|%|AWG)/g, '$1\u00A0');
+/** Both ends of an interval, the unit once. */
 export const span = ({ low, high }: Interval, of: (x: number) => string) =>
   `${of(low).replace(/ mm²$/, '')} to ${of(high)}`;

@@ -14,6 +14,8 @@ import {
   span,
 } from './word-parts.ts';
 
+export type { IdentifySentence, IdentifySentenceId } from './word-parts.ts';
+
 /** Metals together this likely are what the sample behaves as, `mostNamed` of them at most. */
 const sure = 0.95;
 
