@@ -63,6 +63,23 @@ describe('what a conductor is', () => {
     }
   });
 
+  it('takes the area from strands or from a bundle alone, as their geometry has it', () => {
+    const byStrands = identify({ strands: strandsOf(24, 0.2, 0.002) }).area;
+    expect((byStrands?.median ?? 0) / (24 * (Math.PI / 4) * 0.2e-3 ** 2)).toBeCloseTo(1, 3);
+    const wide = Math.log((byStrands?.high ?? 1) / (byStrands?.low ?? 1));
+    expect(Math.abs(wide / (2 * 1.96 * 2 * 0.01) - 1)).toBeLessThan(0.03);
+    const byBundle = identify({ bundle: about(1.2e-3, 0.01) }).area;
+    const [fill] = usualPriors.fill.value;
+    expect((byBundle?.median ?? 0) / (fill * (Math.PI / 4) * 1.2e-3 ** 2)).toBeCloseTo(1, 2);
+  });
+
+  it('resolves a gauge that is all but perfect', () => {
+    const looks: Evidence = { skin: { colour: 'copper-red' }, resistance: loopOf(23.4e-3, 1e-6) };
+    const [fine, finer] = [1e-4, 1e-6].map((u_mm) => identify({ ...looks, strands: strandsOf(24, 0.2, u_mm) }));
+    expect(the('copper', finer).probability).toBeCloseTo(the('copper', fine).probability, 3);
+    expect(the('copper', finer).probability).toBeGreaterThan(0.9);
+  });
+
   it('does not take a size that is marked for a size', () => {
     const { area: claimed } = identify({ marking: { size_mm2: 1.5 }, bundle: about(1.1e-3, 0.02) });
     const { area: plain } = identify({ bundle: about(1.1e-3, 0.02) });

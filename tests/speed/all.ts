@@ -1,6 +1,7 @@
 // `npm run speed`: every speed figure, each beside a baseline of the same run. Nothing here passes or fails.
 import { cordHour } from './cord-hour.ts';
 import { harmSetFigures } from './harm-sets.ts';
+import { identifyFigures } from './identify.ts';
 import { questions } from './questions.ts';
 import { ratings } from './ratings.ts';
 import { readings } from './readings.ts';
@@ -9,6 +10,7 @@ import { slider } from './slider.ts';
 cordHour();
 ratings();
 harmSetFigures();
+identifyFigures();
 questions();
 readings();
 await slider();

@@ -20,6 +20,8 @@ export interface Hypothesis {
   readonly uRho: number;
   readonly uDensity: number;
   readonly alpha20: number;
+  /** Standard uncertainty of the temperature coefficient [1/K]. */
+  readonly uAlpha: number;
   readonly magnetic: boolean;
 }
 
@@ -44,6 +46,7 @@ function hypothesis(id: CandidateId, metal: Metal, priors: Priors, makes = plain
     uRho: metal.rho20.u > 0 ? metal.rho20.u / metal.rho20.value : priors.copperResistivity.value,
     uDensity: metal.density.u / metal.density.value,
     alpha20: metal.alpha20.value,
+    uAlpha: metal.alpha20.u,
     magnetic: metal.magnetic,
   };
 }
@@ -59,18 +62,18 @@ function cladAluminium(priors: Priors): Hypothesis {
   return { ...hypothesis('cladAluminium', metals.cca10, priors, makes), name: 'copper-clad aluminium', uRho };
 }
 
-/** Copper share of a clad steel by mixing conductivities: that of its grade, and others about it. */
+/** Clad steel of a grade: conductivities from its least up, each with the copper share and density that mixing asks of it. */
 function cladSteel(id: 'ccs40' | 'ccs30' | 'ccs21', priors: Priors): Hypothesis {
   const grade = metals[id];
   const { copper, steel } = metals;
   const sigma = (metal: Metal) => 1 / metal.rho20.value;
-  const gradeShare = (sigma(grade) - sigma(steel)) / (sigma(copper) - sigma(steel));
-  const factors = middles(priors.steelShare.value, steps.cladSteel);
+  const shareFor = (conductivity: number) => (conductivity - sigma(steel)) / (sigma(copper) - sigma(steel));
+  const gradeShare = shareFor(sigma(grade));
+  const factors = middles(priors.steelConductivity.value, steps.cladSteel);
   const makes = factors.map((factor): Make => {
-    const share = gradeShare * factor;
+    const share = shareFor(factor * sigma(grade));
     const density = grade.density.value + (share - gradeShare) * (copper.density.value - steel.density.value);
-    const lnRho = -Math.log(share * sigma(copper) + (1 - share) * sigma(steel));
-    return { share, lnRho, lnDensity: Math.log(density), weight: 1 / factors.length };
+    return { share, lnRho: -Math.log(factor * sigma(grade)), lnDensity: Math.log(density), weight: 1 / factors.length };
   });
   return hypothesis(id, grade, priors, makes);
 }
@@ -87,6 +90,7 @@ function other({ metals: weights, otherResistivity, otherDensity }: Priors): Hyp
     uRho,
     uDensity,
     alpha20: metals.copper.alpha20.value,
+    uAlpha: 1e-3, // from brass to steel
     magnetic: false,
   };
 }

@@ -28,21 +28,13 @@ export interface MetalPosterior {
 }
 
 const coarsest = 0.02; // step of the logarithm of area where nothing asks for a finer one
-const finest = 0.0004;
+const finest = 0.00015; // resolves what `unround` leaves of a perfect gauge
 
-/** Step of the logarithm of area that resolves every piece: no wider than the narrowest standard deviation over 1.5. */
-function stepFor({ strands, bundle, resistance, mass }: MeasuredPieces, { uRho, uDensity }: Hypothesis): number {
-  const widths = [
-    strands?.width,
-    bundle?.width,
-    resistance ? uRho : undefined,
-    mass ? massWidth(mass, uDensity) : undefined,
-  ];
-  const narrowest = Math.min(...widths.map((width) => width ?? Number.POSITIVE_INFINITY)) / 1.5;
-  return Math.max(finest, Math.min(coarsest, narrowest));
+/** Step of the logarithm of area that resolves every piece: a third of the narrowest standard deviation. */
+function stepFor({ strands, bundle, resistance, mass }: MeasuredPieces): number {
+  const widths = [strands, bundle, resistance, mass].map((piece) => piece?.width ?? Number.POSITIVE_INFINITY);
+  return Math.max(finest, Math.min(coarsest, Math.min(...widths) / 3));
 }
-
-const massWidth = (mass: Smeared, uDensity: number) => Math.hypot(3 * mass.nodes.step, uDensity);
 
 /** First and last logarithm of area that the prior and the smeared pieces allow. */
 function windowOf(of: Hypothesis, lays: readonly number[], pieces: MeasuredPieces, priors: Priors) {
@@ -77,6 +69,63 @@ function aboutArea(
   return { weight: logs.map((one) => Math.exp(one - top)), top };
 }
 
+/** Empty densities of one metal: of the area, and of the nominal values of what follows from it and the make. */
+interface Lines {
+  readonly area: Line;
+  readonly R20: Line;
+  readonly massPerMetre: Line;
+  readonly resistivity: Line;
+}
+
+function linesFor(of: Hypothesis, step: number, window: ReturnType<typeof windowOf>): Lines {
+  const { low, high, rho, density, layLow, layHigh } = window;
+  const [rhoLow, rhoHigh] = [Math.min(...rho) + layLow, Math.max(...rho) + layHigh];
+  const [densityLow, densityHigh] = [Math.min(...density) + layLow, Math.max(...density) + layHigh];
+  return {
+    area: emptyLine(low, Math.max(low, high), step),
+    R20: emptyLine(rhoLow - high - step, rhoHigh - low + 2 * step, Math.max(of.uRho / 4, step)),
+    massPerMetre: emptyLine(densityLow + low - step, densityHigh + high + 2 * step, Math.max(of.uDensity / 4, step)),
+    resistivity: emptyLine(rhoLow, rhoHigh, of.uRho / 4),
+  };
+}
+
+/** Fills the densities over every area, make and lay; `makes` takes the weight of each make. Returns the sum of all weights. */
+function fill(
+  { area, R20, massPerMetre, resistivity }: Lines,
+  makes: Float64Array,
+  of: Hypothesis,
+  lays: readonly number[],
+  { resistance, mass }: MeasuredPieces,
+  weight: Float64Array,
+): number {
+  let sum = 0;
+  for (let i = 0; i < area.p.length; i++) {
+    const base = (weight[i] as number) / lays.length;
+    if (base < 1e-16) continue;
+    const a = area.from + i * area.step;
+    for (let k = 0; k < makes.length; k++) {
+      const make = of.makes[k] as Hypothesis['makes'][number];
+      const here = base * make.weight;
+      for (const lay of lays) {
+        const x = make.lnRho + lay;
+        const m = make.lnDensity + lay + a;
+        const byR = resistance ? likelihoodAt(resistance, x - a) : 1;
+        const byM = mass ? likelihoodAt(mass, m) : 1;
+        // what is read of R or m is left out of its own nominal value, and sharpens it afterwards
+        if (byM > 0) put(R20, x - a, here * byM);
+        if (byR > 0) put(massPerMetre, m, here * byR);
+        const all = here * byR * byM;
+        if (all === 0) continue;
+        sum += all;
+        put(resistivity, x, all);
+        area.p[i] = (area.p[i] as number) + all;
+        makes[k] = (makes[k] as number) + all;
+      }
+    }
+  }
+  return sum;
+}
+
 /**
  * One metal against the measured pieces, over the logarithm of metal area: R'20 = ρ·lay/A and m' = density·lay·A, with each
  * make of the metal, each lay and the tolerances of ρ and density integrated out. `lays` are logarithms of the lay factor.
@@ -87,60 +136,23 @@ export function integrate(
   pieces: MeasuredPieces,
   priors: Priors,
 ): MetalPosterior {
-  const { low, high, rho, density, layLow, layHigh } = windowOf(of, lays, pieces, priors);
-  const step = stepFor(pieces, of);
-  const area = emptyLine(low, Math.max(low, high), step);
-  const nominalR = emptyLine(
-    Math.min(...rho) + layLow - high - step,
-    Math.max(...rho) + layHigh - low + 2 * step,
-    of.uRho / 4,
-  );
-  const nominalM = emptyLine(
-    Math.min(...density) + layLow + low - step,
-    Math.max(...density) + layHigh + high + 2 * step,
-    Math.max(of.uDensity / 4, step / 4),
-  );
-  const nominalX = emptyLine(Math.min(...rho) + layLow, Math.max(...rho) + layHigh, of.uRho / 4);
+  const { resistance, mass } = pieces;
+  const window = windowOf(of, lays, pieces, priors);
+  const step = stepFor(pieces);
+  const lines = linesFor(of, step, window);
   const makes = new Float64Array(of.makes.length);
-  if (!(low < high))
-    return { log: Number.NEGATIVE_INFINITY, area, R20: nominalR, massPerMetre: nominalM, resistivity: nominalX, makes };
-  const { weight, top } = aboutArea(pieces, area);
-  const each = 1 / lays.length;
-  let sum = 0;
-  for (let i = 0; i < area.p.length; i++) {
-    const base = (weight[i] as number) * each;
-    if (base < 1e-16) continue;
-    const a = area.from + i * area.step;
-    for (let k = 0; k < makes.length; k++) {
-      const make = of.makes[k] as Hypothesis['makes'][number];
-      for (const lay of lays) {
-        const r = make.lnRho + lay - a;
-        const m = make.lnDensity + lay + a;
-        const byR = pieces.resistance ? likelihoodAt(pieces.resistance, r) : 1;
-        const byM = pieces.mass ? likelihoodAt(pieces.mass, m) : 1;
-        const here = base * make.weight;
-        if (byM > 0) put(nominalR, r, here * byM);
-        if (byR > 0) put(nominalM, m, here * byR);
-        const all = here * byR * byM;
-        if (all === 0) continue;
-        sum += all;
-        put(nominalX, make.lnRho + lay, all);
-        area.p[i] = (area.p[i] as number) + all;
-        makes[k] = (makes[k] as number) + all;
-      }
-    }
-  }
+  if (!(window.low < window.high)) return { log: Number.NEGATIVE_INFINITY, ...lines, makes };
+  const { weight, top } = aboutArea(pieces, lines.area);
+  const sum = fill(lines, makes, of, lays, pieces, weight);
+  if (!(sum > 0)) return { log: Number.NEGATIVE_INFINITY, ...lines, makes };
   const [from, to] = priors.area.value;
-  const log =
-    Math.log((sum * step) / Math.log(to / from)) + top + (pieces.resistance?.log ?? 0) + (pieces.mass?.log ?? 0);
+  const { R20, massPerMetre } = lines;
   return {
-    log: sum > 0 ? log : Number.NEGATIVE_INFINITY,
-    area: normalised(area),
-    R20: normalised(pieces.resistance ? sharpened(pieces.resistance, nominalR, of.uRho) : spread(nominalR, of.uRho)),
-    massPerMetre: normalised(
-      pieces.mass ? sharpened(pieces.mass, nominalM, of.uDensity) : spread(nominalM, of.uDensity),
-    ),
-    resistivity: normalised(spread(nominalX, of.uRho)),
+    log: Math.log((sum * step) / Math.log(to / from)) + top + (resistance?.log ?? 0) + (mass?.log ?? 0),
+    area: normalised(lines.area),
+    R20: normalised(resistance ? sharpened(resistance, R20, of.uRho) : spread(R20, of.uRho)),
+    massPerMetre: normalised(mass ? sharpened(mass, massPerMetre, of.uDensity) : spread(massPerMetre, of.uDensity)),
+    resistivity: normalised(spread(lines.resistivity, of.uRho)),
     makes: makes.map((one) => one / sum),
   };
 }

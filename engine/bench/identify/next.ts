@@ -68,6 +68,7 @@ function isOpen(id: MeasurementId, evidence: Evidence): boolean {
   return evidence[id] === undefined;
 }
 
+/** What a measurement is worth by the table of its outcomes; `quantity` null for what is seen. */
 function worth(
   id: MeasurementId,
   table: Table,

@@ -41,6 +41,7 @@ export interface Table {
   reading(i: number, k: number): OutcomeMeaning['reading'];
 }
 
+/** What may be seen, and how likely by each metal. */
 export function seenTable(id: 'magnet' | 'skin' | 'under', weighed: readonly Weighed[], priors: Priors): Table {
   const names: readonly string[] = id === 'magnet' ? magnetOutcomes : colours;
   const rows = weighed.map(({ of }) =>
@@ -51,6 +52,7 @@ export function seenTable(id: 'magnet' | 'skin' | 'under', weighed: readonly Wei
   return { rows, reading: (i) => names[i] as string };
 }
 
+/** What may be read by an instrument of relative standard uncertainty `u`, and how likely by each metal. */
 export function measuredTable(id: ReadQuantity, u: number, weighed: readonly Weighed[], priors: Priors): Table {
   const lines = weighed.map((one) => predicted(id, one, priors));
   const used = lines.filter((_, i) => (weighed[i] as Weighed).probability > 1e-4).map((line) => extent(line));

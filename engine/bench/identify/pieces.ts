@@ -1,5 +1,5 @@
 import { within } from '../../errors.ts';
-import { resistanceRatio } from '../../material/resistivity.ts';
+import { resistanceRatio, T20 } from '../../material/resistivity.ts';
 import type { Measured } from '../measured.ts';
 import type { Evidence, MassEvidence, ResistanceEvidence, StrandEvidence } from './evidence.ts';
 import type { Priors } from './priors.ts';
@@ -19,6 +19,8 @@ const positive = (what: string, { value, u }: Measured, unit: string, least = 0)
   within(what, value, [Number.MIN_VALUE, Number.MAX_VALUE], unit);
   within(`standard uncertainty of ${what}`, u, [least, Number.MAX_VALUE], unit);
 };
+/** Relative standard uncertainty of the diameter of a wire, however well it is gauged: none is rounder. Our choice. */
+const unround = 2e-4;
 const doubted = Number.MIN_VALUE; // a measured value without any doubt is a caller's mistake
 
 /** Whether the conductor is one solid wire: its only strand was counted. */
@@ -33,10 +35,10 @@ export function strandsPiece({ count, diameter }: StrandEvidence): LnPiece | nul
   const byCount = 0.5 / count.value;
   const log = (x: number) => {
     const d = Math.sqrt(perArea * Math.exp(x));
-    const { u, dof } = combined([part(diameter), part(count, d * byCount)]);
+    const { u, dof } = combined([part(diameter), part(count, d * byCount), { u: d * unround }]);
     return logDensity(diameter.value - d, u, dof);
   };
-  const { u } = combined([part(diameter, 1 / diameter.value), part(count, byCount)]);
+  const { u } = combined([part(diameter, 1 / diameter.value), part(count, byCount), { u: unround }]);
   return { log, centre: Math.log(diameter.value ** 2 / perArea), width: 2 * u };
 }
 
@@ -44,7 +46,7 @@ export function strandsPiece({ count, diameter }: StrandEvidence): LnPiece | nul
 export function bundlePiece(bundle: Measured, solid: boolean, { fill }: Priors): LnPiece {
   positive('the diameter of the bundle', bundle, 'm', doubted);
   const [mean, uFill] = solid ? [1, 0] : fill.value;
-  const byFill = uFill / (2 * mean);
+  const byFill = Math.hypot(uFill / (2 * mean), unround);
   const log = (x: number) => {
     const D = Math.sqrt((4 * Math.exp(x)) / (Math.PI * mean));
     const { u, dof } = combined([part(bundle), { u: D * byFill }]);
@@ -67,8 +69,14 @@ export function massPiece({ mass, length }: MassEvidence): LnPiece {
   return { log, centre: Math.log(mass.value / length.value), width };
 }
 
-/** Resistance over that of a metre of core at 20 °C [ln Ω/m], for a metal of `alpha20`. */
-export function resistancePiece(of: ResistanceEvidence, alpha20: number, priors: Priors): LnPiece {
+/** Temperature coefficient of a metal with its standard uncertainty [1/K]. */
+export interface Coefficient {
+  readonly alpha20: number;
+  readonly uAlpha: number;
+}
+
+/** Resistance over that of a metre of core at 20 °C [ln Ω/m], for a metal of that temperature coefficient. */
+export function resistancePiece(of: ResistanceEvidence, { alpha20, uAlpha }: Coefficient, priors: Priors): LnPiece {
   const { R, length, inSeries, temperature, method, testLeads } = of;
   positive('the resistance', R, 'Ω', doubted);
   positive('the length', length, 'm');
@@ -76,7 +84,11 @@ export function resistancePiece(of: ResistanceEvidence, alpha20: number, priors:
   within('cores in series', inSeries, [1, 100], 'cores');
   const ratio = resistanceRatio(alpha20, 0, temperature.value);
   const metresAt20 = inSeries * length.value * ratio;
-  const relative = [part(length, 1 / length.value), part(temperature, alpha20 / ratio)];
+  const relative = [
+    part(length, 1 / length.value),
+    part(temperature, alpha20 / ratio),
+    { u: (uAlpha * Math.abs(temperature.value - T20)) / ratio },
+  ];
   const leads = method === 'two-terminal' ? (testLeads ?? null) : { value: 0, u: 0 };
   const spread = (loop: number) =>
     combined([part(R), ...relative.map(({ u, dof }) => ({ u: u * loop, dof })), ...(leads ? [part(leads)] : [])]);

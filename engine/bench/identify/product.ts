@@ -42,7 +42,10 @@ function ownProduct(of: Hypothesis, lays: readonly number[]): MetalProduct {
 function measuredProduct({ resistance, mass }: Evidence, priors: Priors): Measured | null {
   if (!resistance || !mass) return null;
   const { alpha20 } = metals.copper;
-  const { nodes } = smeared(resistancePiece(resistance, alpha20.value, priors), priors.copperResistivity.value);
+  const { nodes } = smeared(
+    resistancePiece(resistance, { alpha20: alpha20.value, uAlpha: alpha20.u }, priors),
+    priors.copperResistivity.value,
+  );
   const R = moments({ from: nodes.x[0] as number, step: nodes.step, p: nodes.weight });
   const m = massPiece(mass);
   const value = Math.exp(R.mean + m.centre);

@@ -64,6 +64,8 @@ export interface Reference {
   /** Greatest resistance at 20 °C [Ω/m], class 5; of a gauge, which has none, that of annealed copper of its area with 2 % lay. */
   readonly R20: number;
   readonly basis: string;
+  /** Whether that resistance is a limit of the standard, and no mere comparison. */
+  readonly isLimit: boolean;
   /** Area of annealed copper that just has that resistance [m²]: less metal than this is undersized, whatever the metal. */
   readonly leastArea: number;
 }
@@ -73,7 +75,8 @@ export function referenceOf(marking: Marking | undefined): Reference | null {
   if (!marking || (marking.size_mm2 === undefined && marking.size_AWG === undefined)) return null;
   const { size_mm2, size_AWG } = marking;
   const { R20, basis, marked } = conductorOf({ size_mm2, size_AWG, class: 5 }, 'marking');
-  return { marked, R20, basis, leastArea: metals.copper.rho20.value / R20 };
+  const isLimit = size_mm2 !== undefined && tableResistance(size_mm2, 5) !== undefined;
+  return { marked, R20, basis, isLimit, leastArea: metals.copper.rho20.value / R20 };
 }
 
 /** How a sample stands to its marked size. */

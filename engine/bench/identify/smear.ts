@@ -40,6 +40,8 @@ export interface Smeared {
   /** Over the greatest likelihood of the piece, whose logarithm is `log`. */
   readonly table: Line;
   readonly log: number;
+  /** Standard deviation of the logarithm, tolerance and all. */
+  readonly width: number;
 }
 
 const perU = 10; // points of the table in one standard deviation: linear between them to 0.1 %
@@ -64,7 +66,7 @@ export function smeared(piece: LnPiece, u: number): Smeared {
     }
     table.p[i] = sum * scale;
   }
-  return { nodes, table, log };
+  return { nodes, table, log, width: Math.hypot(piece.width, u) };
 }
 
 /** First and last nominal value at which a smeared piece says anything. */

@@ -34,7 +34,7 @@ function piecesFor(evidence: Evidence, of: Hypothesis, priors: Priors): Measured
   return {
     strands: strands ? strandsPiece(strands) : null,
     bundle: bundle ? bundlePiece(bundle, isSolid(evidence), priors) : null,
-    resistance: resistance ? smeared(resistancePiece(resistance, of.alpha20, priors), of.uRho) : null,
+    resistance: resistance ? smeared(resistancePiece(resistance, of, priors), of.uRho) : null,
     mass: mass ? smeared(massPiece(mass), of.uDensity) : null,
   };
 }

@@ -1,47 +1,23 @@
 import type { CandidateId, ClaimedMaterial, Evidence, PieceId } from './evidence.ts';
 import type { Candidate, Identification } from './identify.ts';
-import type { MeasurementId, NextMeasurement } from './next.ts';
-import type { OutcomeMeaning, ReadQuantity } from './outcomes.ts';
+import { nextWords } from './next-words.ts';
 import { claimedMetals } from './priors.ts';
-import type { Interval } from './size.ts';
+import {
+  figures,
+  type IdentifySentence,
+  metalName,
+  mm2,
+  mostNamed,
+  or,
+  percent,
+  sentence,
+  span,
+} from './word-parts.ts';
 
-/** What a sentence of the identification is about. */
-export type IdentifySentenceId =
-  | 'none fits'
-  | 'clash'
-  | 'behaves as'
-  | 'not established'
-  | 'marked material'
-  | 'area'
-  | 'equal copper'
-  | 'table'
-  | 'product'
-  | 'next'
-  | 'photograph'
-  | 'outcome';
+export type { IdentifySentence, IdentifySentenceId } from './word-parts.ts';
 
-/** One sentence of the identification. */
-export interface IdentifySentence {
-  readonly id: IdentifySentenceId;
-  readonly text: string;
-}
-
-/** Metals together this likely are what the sample behaves as; fewer than four of them. */
+/** Metals together this likely are what the sample behaves as, `mostNamed` of them at most. */
 const sure = 0.95;
-const mostNamed = 3;
-
-const metalName: Record<CandidateId, string> = {
-  copper: 'copper',
-  tinnedCopper: 'tinned copper',
-  aluminium: 'plain aluminium',
-  cladAluminium: 'clad aluminium',
-  ccs40: 'clad steel',
-  ccs30: 'clad steel',
-  ccs21: 'clad steel',
-  steel: 'steel',
-  brass: 'brass',
-  other: 'something else',
-};
 
 const pieceName: Record<PieceId, string> = {
   resistance: 'the resistance',
@@ -53,34 +29,6 @@ const pieceName: Record<PieceId, string> = {
   under: 'the colour under the skin',
   marking: 'the marking',
 };
-
-const doing: Record<MeasurementId, string> = {
-  magnet: 'hold a magnet to the bare strands',
-  skin: 'look at the colour of the bare metal',
-  under: 'scrape one strand and look at the colour under the skin',
-  resistance: 'measure the resistance with four terminals, and the length',
-  strands: 'count the strands of one core and gauge one of them',
-  bundle: 'gauge the bundle of strands across',
-  mass: 'strip a measured length of core and weigh the metal',
-};
-
-const readingOf: Record<ReadQuantity, (x: number) => string> = {
-  resistance: (x) => `${figures(x * 1e3)} mΩ/m`,
-  strands: (x) => `${figures(x * 1e6)} mm² in all`,
-  bundle: (x) => `${figures(x * 1e3)} mm`,
-  mass: (x) => `${figures(x * 1e3)} g/m`,
-  resistivity: (x) => `${figures(x * 1e9)} nΩ·m, resistance a metre times area`,
-};
-
-const figures = (x: number, count = 3) => (x < 10 ** count ? x.toPrecision(count) : `${Math.round(x)}`);
-const percent = (p: number) => (p > 0.99 ? 'over 99 %' : `${Math.round(100 * p)} %`);
-const mm2 = (area: number) => `${figures(area * 1e6)} mm²`;
-const or = (names: readonly string[]) =>
-  [names.slice(0, -1).join(', '), ...names.slice(-1)].filter(Boolean).join(' or ');
-/** A space that holds a number to its unit, and a capital to begin with. */
-const sentence = (text: string) =>
-  (text.charAt(0).toUpperCase() + text.slice(1)).replace(/(\d) (?=mm|mΩ|nΩ|g\/m|%|AWG)/g, '$1\u00A0');
-const span = ({ low, high }: Interval, of: (x: number) => string) => `${of(low).replace(/ mm²$/, '')} to ${of(high)}`;
 
 /** Names of metals, each once; two kinds of aluminium share their noun. */
 function named(metals: readonly CandidateId[]): string {
@@ -146,14 +94,12 @@ function noneWords({ fit }: Identification): IdentifySentence[] {
 
 function sizeWords(
   { area, equalCopper, againstMarking, fit }: Identification,
-  { marking }: Evidence,
   practice: 'iec' | 'na',
 ): IdentifySentence[] {
   const told: IdentifySentence[] = [];
-  const least =
-    againstMarking && marking?.size_AWG === undefined
-      ? `; ${againstMarking.marked} needs ${mm2(againstMarking.leastArea)} at least`
-      : '';
+  const least = againstMarking?.isLimit
+    ? `; ${againstMarking.marked} needs ${mm2(againstMarking.leastArea)} at least`
+    : '';
   if (area && !fit.none)
     told.push({
       id: 'area',
@@ -165,14 +111,13 @@ function sizeWords(
     told.push({ id: 'equal copper', text: sentence(`it is ${is}; the nearest size is ${size.name}.`) });
   }
   if (againstMarking) {
-    const { ratio, marked, R20 } = againstMarking;
+    const { ratio, marked, R20, isLimit } = againstMarking;
     const times = `its resistance is ${figures(ratio.median, 2)} times the ${figures(R20 * 1e3)} mΩ/m`;
     const verdict =
       ratio.low > 1 ? 'does not meet it' : ratio.high <= 1 ? 'meets it' : 'is not shown to miss or to meet it';
-    const text =
-      marking?.size_AWG === undefined
-        ? `${times} that ${marked} copper may have: it ${verdict}.`
-        : `${times} of ${marked} in annealed copper.`;
+    const text = isLimit
+      ? `${times} that ${marked} copper may have: it ${verdict}.`
+      : `${times} of ${marked} in annealed copper.`;
     told.push({ id: 'table', text: sentence(text) });
   }
   return told;
@@ -191,39 +136,6 @@ function productWords({ massTimesResistance: { measured, metals }, candidates }:
   ];
 }
 
-const seenAs: Record<string, string> = {
-  clings: 'it clings',
-  weakly: 'it is drawn weakly',
-  'does not': 'it does not cling',
-};
-
-function outcomeWords({ quantity }: NextMeasurement, { reading, leaders }: OutcomeMeaning): IdentifySentence {
-  let outcome = '';
-  if (typeof reading === 'string') outcome = seenAs[reading] ?? `it is ${reading}`;
-  else if (quantity) {
-    const [from, to] = reading.map(readingOf[quantity]) as [string, string];
-    outcome = `it reads ${from.replace(/ .*/, '')} to ${to}`;
-  }
-  const metals = leaders
-    .slice(0, mostNamed)
-    .map(({ metal, probability }) => `${metalName[metal]} ${percent(probability)}`);
-  return { id: 'outcome', text: sentence(`if ${outcome}: ${metals.join(', ')}.`) };
-}
-
-function nextWords({ nextBest }: Identification): IdentifySentence[] {
-  if (!nextBest) return [];
-  const { measurement, also, destructive, outcomes } = nextBest;
-  const photograph: IdentifySentence[] = destructive
-    ? [{ id: 'photograph', text: 'Photograph the sample first, with its marking: this ends any claim of “as found”.' }]
-    : [];
-  const both = also ? `; then ${doing[also]}` : '';
-  return [
-    ...photograph,
-    { id: 'next', text: sentence(`next, ${doing[measurement]}${both}.`) },
-    ...outcomes.map((one) => outcomeWords(nextBest, one)),
-  ];
-}
-
 /** The identification in sentences: what the sample behaves as, its size, and what to measure next. `evidence` gives the claim. */
 export function identifyWords(
   of: Identification,
@@ -232,9 +144,9 @@ export function identifyWords(
 ): IdentifySentence[] {
   return [
     ...(of.fit.none ? noneWords(of) : whatItIs(of, evidence.marking?.material)),
-    ...sizeWords(of, evidence, practice),
+    ...sizeWords(of, practice),
     ...productWords(of),
-    ...nextWords(of),
+    ...nextWords(of.nextBest),
   ];
 }
 
