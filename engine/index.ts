@@ -1,6 +1,17 @@
 // The engine's public face. SI inside: metres, kilograms, seconds, amperes, kelvin; names say so where they differ.
 // Sorted by file; the folders are the topics.
 
+export type { ColumnUncertainty } from './bench/fit/drive.ts';
+export { type FitProblem, fitLog, fitting } from './bench/fit/fit.ts';
+export {
+  type FitParameter,
+  type FitParameterId,
+  type FitValues,
+  fitParameterIds,
+  fitParametersOf,
+} from './bench/fit/parameters.ts';
+export type { Residuals } from './bench/fit/residuals.ts';
+export type { Fit, FitEnd, FitProgress, Fitted, FitWords, Untold } from './bench/fit/result.ts';
 export {
   abortStops,
   leastSample,
@@ -10,6 +21,8 @@ export {
   overBenchVolts,
   usualBenchVolts,
 } from './bench/limits.ts';
+export type { BenchLog, Probe, ProbePlace, Remark } from './bench/log.ts';
+export type { Measured } from './bench/measured.ts';
 export { type Cable, cableOf } from './cable/cable.ts';
 export { type Construction, construction, constructions } from './cable/constructions.ts';
 export { type CordRating, cordRating } from './cable/cord-ratings.ts';
