@@ -5,7 +5,7 @@ import type { Scenario } from '../../scenario/schema.ts';
 import type { BenchLog } from '../log.ts';
 import { type CaseUncertainty, caseUncertainty } from './band.ts';
 import { type ColumnUncertainty, type Drive, driveOf } from './drive.ts';
-import { forwardOf, type SurfaceChange } from './forward.ts';
+import { type CaseChange, forwardOf } from './forward.ts';
 import { type FitValues, startValues } from './parameters.ts';
 import { plateauOf, type StepSpan, stepsOfLog } from './steps.ts';
 
@@ -105,7 +105,7 @@ const lasting =
     u * Math.sqrt(count[i]);
 
 /** The case moved by one standard uncertainty of each thing it rests on. */
-function variants(of: ThermalCase, known: CaseUncertainty, values: FitValues): (readonly [FitValues, SurfaceChange])[] {
+function variants(of: ThermalCase, known: CaseUncertainty, values: FitValues): (readonly [FitValues, CaseChange])[] {
   const emissivity = of.scenario.surroundings.kind === 'clipped' ? undefined : emissivityOf(of) + known.emissivity;
   return [
     [{ ...values, R20: values.R20 * (1 + known.R20) }, {}],
@@ -127,7 +127,7 @@ function columnsBy(
   of: ThermalCase,
   drive: Drive,
   values: FitValues,
-  change: SurfaceChange,
+  change: CaseChange,
   reader: FitValues = values,
 ): Column[] | null {
   const forward = forwardOf(of.scenario, drive, change);

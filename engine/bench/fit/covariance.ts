@@ -33,3 +33,12 @@ export function covarianceOf(slopes: Slopes): Covariance {
     weakest: slopes.map((_, j) => V.get(j, many - 1) ** 2),
   };
 }
+
+/** How far each parameter goes astray [its unit], one standard uncertainty, when the model errs by `errors`: C Jᵀδ, in squares. */
+export function astray(slopes: Slopes, { matrix }: Covariance, errors: readonly Float64Array[]): number[] {
+  const moves = errors.map((error) => {
+    const pull = slopes.map((column) => column.reduce((sum, x, i) => sum + x * error[i], 0));
+    return matrix.map((row) => row.reduce((sum, x, j) => sum + x * pull[j], 0));
+  });
+  return slopes.map((_, j) => Math.hypot(...moves.map((move) => move[j])));
+}

@@ -2,6 +2,7 @@ import { conductorByResistance } from '../../heating/by-resistance.ts';
 import { heatMade, steadyFlow } from '../../heating/steady.ts';
 import { buildCase, leadResistance, type ThermalCase } from '../../heating/thermal-case.ts';
 import { T20 } from '../../material/resistivity.ts';
+import { celsius } from '../../quantity.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import { ringResistance } from '../../surroundings/outside.ts';
 import type { FitWords } from './result.ts';
@@ -61,7 +62,7 @@ const moving = 0.5 / 60;
  */
 export function explainDifference(question: DifferenceQuestion): Difference | null {
   const { scenario, I, R, uR, probe, uProbe, ambient, rate = 0, lag = 0 } = question;
-  const of = buildCase({ ...scenario, surroundings: { ...scenario.surroundings, ambient_degC: ambient - T20 + 20 } });
+  const of = buildCase({ ...scenario, surroundings: { ...scenario.surroundings, ambient_degC: celsius(ambient) } });
   const T = conductorByResistance(of, R - of.lead.contact);
   if (T === null) return null;
   const { alpha20, beta20 } = of.cable.conductor;

@@ -2,7 +2,7 @@ import { buildCase, leadResistance } from '../../heating/thermal-case.ts';
 import { T20 } from '../../material/resistivity.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import type { BenchLog } from '../log.ts';
-import { covarianceOf } from './covariance.ts';
+import { astray, type Covariance, covarianceOf } from './covariance.ts';
 import { type ColumnUncertainty, type Drive, driveOf } from './drive.ts';
 import { type Forward, forwardOf } from './forward.ts';
 import { type FitParameterId, type FitValues, fitParametersOf, startValues } from './parameters.ts';
@@ -11,7 +11,7 @@ import { residualsOf } from './residuals.ts';
 import type { Fit, FitEnd, FitProgress, Fitted, Untold } from './result.ts';
 import { type SearchEnd, searching } from './search.ts';
 import { studentQuantile, withinStudent } from './student.ts';
-import { atBounds, nextUntold } from './untold.ts';
+import { atBounds, boundTogether, nextToHold, tellingOf } from './untold.ts';
 import { fitWords } from './words.ts';
 
 /** What is to be fitted to what. */
@@ -31,6 +31,9 @@ const mostGroups = 400;
 const needed = 0.99;
 const share = 0.95;
 
+const unknown = { u: null, interval: null, uModel: null };
+const noCovariance: Covariance = { matrix: [], correlation: [], conditioning: 1, weakest: [] };
+
 /** Fits at once; `onStep` may look at the progress, and ends the fit by returning false. */
 export function fitLog(problem: FitProblem, onStep?: (progress: FitProgress) => boolean | undefined): Fit {
   const steps = fitting(problem);
@@ -41,9 +44,9 @@ export function fitLog(problem: FitProblem, onStep?: (progress: FitProgress) => 
 
 /**
  * Fits the heat model to a log, driven by the log's own current and air: yields its progress, and ends early when `false` comes
- * back. Minimises Σ((measured − model)/u)² over volts and sheath probes, by Levenberg and Marquardt. What the log does not
- * tell is held at its start and named; where two are bound together, one is held unless the log needs both at one in a
- * hundred. Poor data give a value too; only a scenario whose parts do not fit throws (`ScenarioFault`).
+back. Minimises Σ((measured − model)/u)² over volts and sheath probes, by Levenberg and Marquardt. What the log does not
+ * tell is held at its start and named. Of two bound together one is held where its interval would be too long to be of use,
+ * unless the log needs both at one in a hundred. Poor data give a value too; only a scenario whose parts do not fit throws (`ScenarioFault`).
  */
 export function* fitting(problem: FitProblem): Generator<FitProgress, Fit, boolean | undefined> {
   const { scenario, log, u, free, values } = problem;
@@ -92,16 +95,16 @@ function* told(
   const kept: FitParameterId[][] = [];
   let free = [...asked];
   let now = yield* round(readings, free, begin, count);
-  while (now.end !== 'stopped') {
+  while (now.end !== 'stopped' && free.length > 0) {
     const { t, widened } = spread(readings, free, now.chiSquare);
-    count.evaluations += free.length + 1;
-    const found = nextUntold(readings, free, readings.slopes(free, now.values), t, widened, kept);
-    if (!found) break;
+    count.evaluations += free.length + 3;
+    const telling = tellingOf(readings, free, now.values, t, widened);
+    const found = nextToHold(telling, kept);
+    if (!found) return { ...now, free, untold: [...untold, ...boundTogether(telling)], ...count };
     const rest = free.filter((id) => id !== found.held);
     const held = yield* round(readings, rest, { ...now.values, [found.held]: begin[found.held] }, count);
     if (found.why === 'correlated' && held.end !== 'stopped' && isNeeded(readings, free, now, held)) {
       kept.push([found.held, ...found.from]);
-      untold.push({ held: null, from: [found.held, ...found.from], why: 'correlated' });
       continue;
     }
     untold.push(found);
@@ -149,20 +152,23 @@ function resultOf(problem: FitProblem, readings: Weighed, begin: FitValues, foun
   const { dof, t, widened } = spread(readings, free, chiSquare);
   const bound = atBounds(readings, free, values);
   const inner = free.filter((id) => !bound.includes(id));
-  const { matrix, correlation } =
-    inner.length > 0 ? covarianceOf(readings.slopes(inner, values)) : { matrix: [], correlation: [] };
+  const slopes = readings.slopes(inner, values);
+  const known = inner.length > 0 ? covarianceOf(slopes) : noCovariance;
+  const { matrix, correlation } = known;
+  const off = astray(slopes, known, inner.length > 0 ? readings.modelErrors(values) : []);
   const covariance = matrix.map((row) => row.map((x) => x * widened ** 2));
   const parameters = problem.free.map((id): Fitted => {
-    const known = { ...readings.parameters[id], start: begin[id], value: values[id] };
+    const one = { ...readings.parameters[id], start: begin[id], value: values[id] };
     const j = inner.indexOf(id);
-    if (j < 0) return { ...known, state: bound.includes(id) ? 'at bound' : 'held', u: null, interval: null };
+    if (j < 0) return { ...one, state: bound.includes(id) ? 'at bound' : 'held', ...unknown };
     const u = Math.sqrt(covariance[j][j]);
-    const [least, most] = known.bounds;
+    const [least, most] = one.bounds;
     return {
-      ...known,
+      ...one,
       state: 'fitted',
       u,
-      interval: [Math.max(least, known.value - t * u), Math.min(most, known.value + t * u)],
+      interval: [Math.max(least, one.value - t * u), Math.min(most, one.value + t * u)],
+      uModel: off[j],
     };
   });
   const { drive } = readings.forward;
@@ -197,7 +203,7 @@ function nothing(problem: FitProblem, values: FitValues, forward: Forward | null
     evaluations: 0,
     iterations: 0,
     parameters: problem.free.map(
-      (id): Fitted => ({ ...names[id], start: values[id], value: values[id], state: 'held', u: null, interval: null }),
+      (id): Fitted => ({ ...names[id], start: values[id], value: values[id], state: 'held', ...unknown }),
     ),
     values,
     chiSquareBefore: Number.NaN,

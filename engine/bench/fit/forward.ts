@@ -7,7 +7,7 @@ import { buildCase, conductorResistance, type ThermalCase } from '../../heating/
 import { celsius } from '../../quantity.ts';
 import type { Scenario, SurroundingsSpec } from '../../scenario/schema.ts';
 import { behindResistance, type SurfaceLaw } from '../../surroundings/law.ts';
-import { outsideOf } from '../../surroundings/outside.ts';
+import { outsideOf, type Ring } from '../../surroundings/outside.ts';
 import type { Drive } from './drive.ts';
 import { type FitValues, fitParametersOf, startValues } from './parameters.ts';
 
@@ -65,14 +65,19 @@ function airLaw(
   };
 }
 
-/** What a prediction's band varies of a case beside the parameters: factor on the outer diameter, and the emissivity. */
-export interface SurfaceChange {
+/**
+ * What may be varied of a case beside the parameters: factor on the outer diameter, the emissivity, and factors on the thermal
+ * resistivity and the heat capacity of the cable's plastics.
+ */
+export interface CaseChange {
   readonly diameter?: number;
   readonly emissivity?: number;
+  readonly rhoT?: number;
+  readonly rhoC?: number;
 }
 
 /** The heat model of a scenario, driven by a log. Throws `ScenarioFault` where the scenario's parts do not fit. */
-export function forwardOf(scenario: Scenario, drive: Drive, change: SurfaceChange = {}): Forward {
+export function forwardOf(scenario: Scenario, drive: Drive, change: CaseChange = {}): Forward {
   const { steadyAt_A } = scenario.start ?? {};
   const of = buildCase({ ...scenario, supply: [{ kind: 'off' }], cycles: 1 });
   const { series } = of.outside;
@@ -87,7 +92,7 @@ export function forwardOf(scenario: Scenario, drive: Drive, change: SurfaceChang
   const law: SurfaceLaw = (T) => now.factor * air(T - now.Ta, now.Ta);
   const outside = (T: number) => (series > 0 ? behindResistance(law, T, series, now.Ta) : T);
   const flow: SurfaceLaw = series > 0 ? (T) => (T - outside(T)) / series : law;
-  const driven: ThermalCase = { ...of, outside: { ...of.outside, flow } };
+  const driven: ThermalCase = { ...of, rings: changedRings(of, change), outside: { ...of.outside, flow } };
   const melt = of.cable.conductor.metal.melting.value;
   const lead = of.lead.inSeries * of.lead.length;
   let plan: readonly number[][] | null = null;
@@ -204,11 +209,16 @@ function withCapacity(mesh: Mesh, more: number): Mesh {
   return { ...mesh, diagonal, capacity };
 }
 
-function changedCable(cable: Cable, { diameter = 1, emissivity }: SurfaceChange): Cable {
+function changedCable(cable: Cable, { diameter = 1, emissivity }: CaseChange): Cable {
   return { ...cable, outerRadius: cable.outerRadius * diameter, emissivity: emissivity ?? cable.emissivity };
 }
 
-function changedSpec(spec: SurroundingsSpec, { emissivity }: SurfaceChange): SurroundingsSpec {
+function changedRings({ rings, outside }: ThermalCase, { rhoT = 1, rhoC = 1 }: CaseChange): readonly Ring[] {
+  const own = rings.length - outside.rings.length;
+  return rings.map((ring, i) => (i < own ? { ...ring, k: ring.k / rhoT, rhoC: ring.rhoC * rhoC } : ring));
+}
+
+function changedSpec(spec: SurroundingsSpec, { emissivity }: CaseChange): SurroundingsSpec {
   return emissivity === undefined || spec.kind === 'clipped' ? spec : { ...spec, emissivity };
 }
 

@@ -40,7 +40,7 @@ export function fitOne(
     deltaAIC: readings * Math.log(after / before) + 2,
     F,
     p,
-    pays: p < 0.01 && fit.untold.length === 0,
+    pays: p < 0.01 && fit.of.length > 0,
   };
 }
 

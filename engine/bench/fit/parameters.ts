@@ -27,6 +27,8 @@ export interface FitParameter {
   readonly bounds: readonly [least: number, most: number];
   /** Step of a difference quotient. */
   readonly step: number;
+  /** Half-width of an interval beyond which a value is of no use at a bench, where another could stand for it (our choice). */
+  readonly useful: number;
 }
 
 /** All of them, in the order of being told. */
@@ -44,26 +46,29 @@ export const fitParameterIds = [
 export function fitParametersOf(of: ThermalCase): Readonly<Record<FitParameterId, FitParameter>> {
   const { R20, area } = of.cable.conductor;
   const lead = leadResistance(of, T20);
-  const about = (id: FitParameterId, name: string, unit: string, start: number): FitParameter => {
-    return { id, name, unit, start, bounds: [start / 5, start * 5], step: 1e-4 * start };
-  };
-  const between = (
-    id: FitParameterId,
-    name: string,
-    unit: string,
-    start: number,
-    bounds: readonly [number, number],
-    step: number,
-  ): FitParameter => ({ id, name, unit, start, bounds, step });
   const mostContact = Math.max(0.1, 2 * lead, 2 * of.lead.contact);
+  const share = (id: FitParameterId, name: string, unit: string, start: number, useful: number): FitParameter => {
+    return { id, name, unit, start, bounds: [start / 5, start * 5], step: 1e-4 * start, useful: useful * start };
+  };
+  const offset = (id: FitParameterId, name: string, most: number, step: number): FitParameter => {
+    return { id, name, unit: 'K', start: 0, bounds: [-most, most], step, useful: 1 };
+  };
   return {
-    R20: about('R20', 'the resistance at 20 °C', 'Ω/m', R20),
-    area: about('area', 'the metal area', 'm²', area),
-    contact: between('contact', 'the contact resistance', 'Ω', of.lead.contact, [0, mostContact], 1e-4 * lead),
-    surface: about('surface', 'the surface factor', '', 1),
-    ambientOffset: between('ambientOffset', 'the ambient offset', 'K', 0, [-10, 10], 1e-3),
-    probeOffset: between('probeOffset', 'the probe offset', 'K', 0, [-15, 15], 1e-2),
-    probeLag: between('probeLag', 'the probe lag', 's', 0, [0, 600], 1e-2),
+    R20: share('R20', 'the resistance at 20 °C', 'Ω/m', R20, 0.1),
+    area: share('area', 'the metal area', 'm²', area, 0.1),
+    contact: {
+      id: 'contact',
+      name: 'the contact resistance',
+      unit: 'Ω',
+      start: of.lead.contact,
+      bounds: [0, mostContact],
+      step: 1e-4 * lead,
+      useful: 0.1 * lead,
+    },
+    surface: share('surface', 'the surface factor', '', 1, 0.25),
+    ambientOffset: offset('ambientOffset', 'the ambient offset', 10, 1e-3),
+    probeOffset: offset('probeOffset', 'the probe offset', 15, 1e-2),
+    probeLag: { id: 'probeLag', name: 'the probe lag', unit: 's', start: 0, bounds: [0, 600], step: 1e-2, useful: 30 },
   };
 }
 

@@ -1,5 +1,5 @@
 import type { Drive } from './drive.ts';
-import type { Forward, Readings } from './forward.ts';
+import { type CaseChange, type Forward, forwardOf, type Readings } from './forward.ts';
 import { type FitParameter, type FitParameterId, type FitValues, fitParametersOf } from './parameters.ts';
 import { chiSquareOf, type Search, type Slopes, slopesOf } from './search.ts';
 
@@ -14,6 +14,8 @@ export interface Weighed {
   chiSquare(values: FitValues): number;
   /** ∂(reading/u)/∂(parameter) at `values`. */
   slopes(free: readonly FitParameterId[], values: FitValues): Slopes;
+  /** What readings/u change by at `values` when each thing that the model takes as known is off by one standard uncertainty. */
+  modelErrors(values: FitValues): readonly Float64Array[];
 }
 
 /** The readings that a log has, over their uncertainties. */
@@ -24,11 +26,13 @@ export function weighed(forward: Forward): Weighed {
   const over = (of: readonly Float64Array[]) =>
     Float64Array.from(kept.flatMap((rows, c) => rows.map((i) => of[c][i] / columns[c].u[i])));
   const measured = over(columns.map(({ y }) => y));
-  const model = (values: FitValues) => {
-    const { U, probes }: Readings = forward.readings(values);
+  const modelBy = (by: Forward, values: FitValues) => {
+    const { U, probes }: Readings = by.readings(values);
     return over([U, ...probes]);
   };
+  const model = (values: FitValues) => modelBy(forward, values);
   const parameters = fitParametersOf(forward.of);
+  let off: readonly Forward[] | null = null;
   const search = (free: readonly FitParameterId[], values: FitValues): Search => ({
     measured,
     model: (p) => model(withFree(values, free, p)),
@@ -48,7 +52,23 @@ export function weighed(forward: Forward): Weighed {
         free.map((id) => values[id]),
         model(values),
       ),
+    modelErrors: (values) => {
+      off ??= plasticsOff(forward);
+      const right = model(values);
+      return off
+        .map((wrong) => modelBy(wrong, values).map((f, i) => f - right[i]))
+        .filter((e) => e.every(Number.isFinite));
+    },
   };
+}
+
+/** The model with the cable's plastics off by one standard uncertainty: their thermal resistivity, their heat capacity. */
+function plasticsOff({ of, drive }: Forward): Forward[] {
+  const { insulation } = of.cable;
+  if (!insulation) return [];
+  const share = ({ value, u }: { value: number; u: number }) => 1 + u / value;
+  const changes: CaseChange[] = [{ rhoT: share(insulation.rhoT) }, { rhoC: share(insulation.heatCapacity) }];
+  return changes.map((change) => forwardOf(of.scenario, drive, change));
 }
 
 /** Values with those of `free` put in. */

@@ -16,11 +16,16 @@ export interface Fitted {
   /** Standard uncertainty, and the interval that holds the truth 95 times of 100 if the model is right, cut at the bounds; null unless fitted. */
   readonly u: number | null;
   readonly interval: readonly [low: number, high: number] | null;
+  /**
+   * How far it goes astray if the cable's plastics are off by one standard uncertainty, in thermal resistivity and in heat
+   * capacity. The interval, which takes the model as right, does not hold this. Null unless fitted.
+   */
+  readonly uModel: number | null;
 }
 
 /** Parameters that the log does not tell, or not apart. */
 export interface Untold {
-  /** The parameter that is held; null where both stay free, since the log needs both. */
+  /** The parameter that is held; null where both stay free, their intervals being of use or the log needing both. */
   readonly held: FitParameterId | null;
   /** Those it cannot be told from; empty where it moves nothing, or too little, on its own. */
   readonly from: readonly FitParameterId[];

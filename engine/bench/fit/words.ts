@@ -9,6 +9,9 @@ const ended: Record<Exclude<Fit['ended'], 'converged'>, string> = {
   melts: 'On this current the model melts the metal, so nothing can be fitted. Check the case and the log’s current.',
 };
 
+/** Below this a widening goes without saying. */
+const widenedNoticeably = 1.1;
+
 /** What a reader must know of a fit, in sentences. */
 export function fitWords(
   fit: Omit<Fit, 'words'>,
@@ -20,17 +23,24 @@ export function fitWords(
   if (fit.ended !== 'converged') add('ended', ended[fit.ended]);
   if (fit.groups < fit.rows)
     add('means', `The fit took ${fit.groups} means of the ${fit.rows} rows. Residuals are of every row.`);
-  for (const one of fit.untold) add(`untold ${one.held ?? one.from[0]}`, untoldText(one, name));
+  for (const one of fit.untold)
+    add(one.held === null ? `bound together ${one.from.join(' ')}` : `untold ${one.held}`, untoldText(one, name));
   for (const { id, state, value, bounds } of fit.parameters)
     if (state === 'at bound')
       add(
         `bound ${id}`,
         `${capital(name(id))} lies at its ${value === bounds[0] ? 'least' : 'greatest'} allowed value.`,
       );
-  if (fit.widened > 1)
+  if (fit.widened > widenedNoticeably)
     add(
       'widened',
       `The readings scatter ${fit.widened.toPrecision(2)} times as far as their uncertainty. The intervals are widened by that.`,
+    );
+  const astray = fit.parameters.filter(({ u, uModel }) => u !== null && uModel !== null && uModel > u);
+  if (astray.length > 0)
+    add(
+      'astray',
+      `The plastics’ data are known to a few per cent. That may move ${listed(astray.map(({ name }) => name))} further than the interval says.`,
     );
   const wrong = fit.residuals.filter(({ white }) => !white).map(({ observable }) => observable);
   if (wrong.length > 0)
@@ -42,8 +52,7 @@ export function fitWords(
 }
 
 function untoldText({ held, from, why }: Untold, name: (id: FitParameterId) => string): string {
-  if (held === null)
-    return `The log binds ${listed(from.map(name))} together, but needs both. Their errors go together.`;
+  if (held === null) return `The log binds ${listed(from.map(name))} together. If one is off, so is the other.`;
   const start = `${capital(name(held))} is held at its start.`;
   if (why === 'moves nothing') return `${start} It moves nothing that this log reads.`;
   if (from.length > 0) return `${start} This log cannot tell it from ${listed(from.map(name))}.`;
