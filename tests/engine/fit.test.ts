@@ -136,6 +136,14 @@ describe('what a log does not tell', () => {
     expect(fit.words.some(({ text }) => /cannot tell it from/.test(text))).toBe(true);
   });
 
+  it('is told in sentences of 25 words at the most, even where all seven are freed', () => {
+    const all: FitParameterId[] = ['R20', 'area', 'contact', 'surface', 'ambientOffset', 'probeOffset', 'probeLag'];
+    const { words, untold } = fitOf(probed, all);
+    expect(untold.length).toBeGreaterThan(0);
+    for (const { text } of words)
+      for (const sentence of text.split(/(?<=\.) /)) expect(sentence.split(' ').length).toBeLessThanOrEqual(25);
+  });
+
   it('is held and named: probe offset and lag without a probe', () => {
     const fit = fitOf(voltsOnly, ['surface', 'probeOffset', 'probeLag']);
     expect(fit.untold).toEqual([

@@ -198,7 +198,7 @@ export function driveOf(
     }),
     rows: rows.length,
     greatest,
-    air: [Math.min(...airs), Math.max(...airs)],
+    air: [airs.reduce((a, b) => Math.min(a, b)), airs.reduce((a, b) => Math.max(a, b))],
   };
 }
 

@@ -108,7 +108,7 @@ export function forwardOf(scenario: Scenario, drive: Drive, change: CaseChange =
   /** Step sizes between the nodes, found by the solver's own step control at the start values. */
   function planSteps(p: FitValues): number[][] | null {
     now.factor = p.surface;
-    const march = marchOf(driven, Math.sqrt(Math.max(...squares)), undefined, undefined, startOf(p));
+    const march = marchOf(driven, drive.greatest, undefined, undefined, startOf(p));
     mesh = march.mesh;
     const steps: number[][] = [];
     for (let k = 0; k < many - 1; k++) {

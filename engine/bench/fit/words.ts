@@ -36,11 +36,10 @@ export function fitWords(
       'widened',
       `The readings scatter ${fit.widened.toPrecision(2)} times as far as their uncertainty. The intervals are widened by that.`,
     );
-  const astray = fit.parameters.filter(({ u, uModel }) => u !== null && uModel !== null && uModel > u);
-  if (astray.length > 0)
+  if (fit.parameters.some(({ u, uModel }) => u !== null && uModel !== null && uModel > u))
     add(
       'astray',
-      `The plastics’ data are known to a few per cent. That may move ${listed(astray.map(({ name }) => name))} further than the interval says.`,
+      'Some values hang on the plastics’ own data more than on the readings. Their intervals take those data as right.',
     );
   const wrong = fit.residuals.filter(({ white }) => !white).map(({ observable }) => observable);
   if (wrong.length > 0)
