@@ -27,7 +27,7 @@ export {
   fitParametersOf,
 } from './bench/fit/parameters.ts';
 export type { Residuals } from './bench/fit/residuals.ts';
-export type { Fit, FitEnd, FitProgress, Fitted, FitWords, Untold } from './bench/fit/result.ts';
+export type { FitEnd, FitProgress, Fitted, FitWords, LogFit, Untold } from './bench/fit/result.ts';
 export { type StepSpan, stepsOfLog } from './bench/fit/steps.ts';
 export {
   abortStops,

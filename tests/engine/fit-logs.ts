@@ -2,7 +2,7 @@
 import { type BenchLog, type FitValues, randomOf, type Scenario } from '#engine';
 import { driveOf } from '#engine/bench/fit/drive.ts';
 import { forwardOf } from '#engine/bench/fit/forward.ts';
-import { startValues } from '#engine/bench/fit/parameters.ts';
+import { valuesOf } from '#engine/bench/fit/parameters.ts';
 import { buildCase } from '#engine/heating/thermal-case.ts';
 
 /** Standard uncertainties of a good teaching bench. */
@@ -61,7 +61,7 @@ export function engineLog(
 ): BenchLog {
   const drive = driveOf(log, u, 294.15, 0)!;
   const forward = forwardOf(scenario, drive);
-  const { U, probes } = forward.readings({ ...startValues(buildCase(scenario)), ...values });
+  const { U, probes } = forward.readings(valuesOf(buildCase(scenario), values));
   const draw = noise(seed);
   const shaken = (column: Float64Array, size: number) => column.map((x) => x + size * draw());
   return {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type BenchLog, type FitParameterId, fitLog, fitting, type Scenario } from '#engine';
 import { driveOf } from '#engine/bench/fit/drive.ts';
 import { forwardOf, lagged } from '#engine/bench/fit/forward.ts';
-import { startValues } from '#engine/bench/fit/parameters.ts';
+import { valuesOf } from '#engine/bench/fit/parameters.ts';
 import { runCase } from '#engine/heating/run.ts';
 import { buildCase } from '#engine/heating/thermal-case.ts';
 import { bench, emptyLog, engineLog, ladder, lead } from './fit-logs.ts';
@@ -21,7 +21,7 @@ describe('the model driven by a log', () => {
     const sharp = { ...log, ambient: null };
     sharp.I[0] = 4;
     const forward = forwardOf(lead, driveOf(sharp, bench, 294.15, 0)!);
-    const trace = forward.trace(startValues(forward.of));
+    const trace = forward.trace(valuesOf(forward.of));
     for (const t of [60, 580, 900, 1180, 1790]) {
       const i = run.curves.t.findIndex((time) => time >= t);
       const part = (t - run.curves.t[i - 1]) / (run.curves.t[i] - run.curves.t[i - 1]);

@@ -6,7 +6,7 @@ import type { BenchLog } from '../log.ts';
 import { type CaseUncertainty, caseUncertainty } from './band.ts';
 import { type ColumnUncertainty, type Drive, driveOf } from './drive.ts';
 import { type CaseChange, forwardOf } from './forward.ts';
-import { type FitValues, startValues } from './parameters.ts';
+import { type FitValues, valuesOf } from './parameters.ts';
 import { plateauOf, type StepSpan, stepsOfLog } from './steps.ts';
 
 /** Prediction and log at one plateau. Temperatures in K. */
@@ -65,7 +65,7 @@ export function compareWithLog(question: CompareQuestion): Agreement[] | null {
   const of = buildCase(scenario);
   const drive = driveOf(log, u, of.Ta, leadResistance(of, T20), mostRows);
   if (drive === null) return null;
-  const values = { ...startValues(of), ...question.values };
+  const values = valuesOf(of, question.values);
   const base = columnsBy(of, drive, values, {});
   if (base === null) return null;
   const known = { ...caseUncertainty(of, log.ambient && u.ambient), ...question.known };

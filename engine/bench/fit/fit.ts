@@ -5,10 +5,10 @@ import type { BenchLog } from '../log.ts';
 import { astray, type Covariance, covarianceOf } from './covariance.ts';
 import { type ColumnUncertainty, type Drive, driveOf } from './drive.ts';
 import { type Forward, forwardOf } from './forward.ts';
-import { type FitParameterId, type FitValues, fitParametersOf, startValues } from './parameters.ts';
+import { type FitParameterId, type FitValues, fitParametersOf, valuesOf } from './parameters.ts';
 import { type Weighed, weighed, withFree } from './readings.ts';
 import { residualsOf } from './residuals.ts';
-import type { Fit, FitEnd, FitProgress, Fitted, Untold } from './result.ts';
+import type { FitEnd, FitProgress, Fitted, LogFit, Untold } from './result.ts';
 import { type SearchEnd, searching } from './search.ts';
 import { studentQuantile, withinStudent } from './student.ts';
 import { atBounds, boundTogether, nextToHold, tellingOf } from './untold.ts';
@@ -35,7 +35,7 @@ const unknown = { u: null, interval: null, uModel: null };
 const noCovariance: Covariance = { matrix: [], correlation: [], conditioning: 1, weakest: [] };
 
 /** Fits at once; `onStep` may look at the progress, and ends the fit by returning false. */
-export function fitLog(problem: FitProblem, onStep?: (progress: FitProgress) => boolean | undefined): Fit {
+export function fitLog(problem: FitProblem, onStep?: (progress: FitProgress) => boolean | undefined): LogFit {
   const steps = fitting(problem);
   let next = steps.next();
   while (!next.done) next = steps.next(onStep?.(next.value));
@@ -48,11 +48,11 @@ back. Minimises Σ((measured − model)/u)² over volts and sheath probes, by Le
  * tell is held at its start and named. Of two bound together one is held where its interval would be too long to be of use,
  * unless the log needs both at one in a hundred. Poor data give a value too; only a scenario whose parts do not fit throws (`ScenarioFault`).
  */
-export function* fitting(problem: FitProblem): Generator<FitProgress, Fit, boolean | undefined> {
+export function* fitting(problem: FitProblem): Generator<FitProgress, LogFit, boolean | undefined> {
   const { scenario, log, u, free, values } = problem;
   const of = buildCase(scenario);
   const R = leadResistance(of, T20);
-  const begin: FitValues = { ...startValues(of), ...values };
+  const begin: FitValues = valuesOf(of, values);
   const drive = driveOf(log, u, of.Ta, R, mostGroups);
   if (drive === null) return nothing(problem, begin, null, 'too few readings');
   const forward = forwardOf(scenario, drive);
@@ -102,7 +102,12 @@ function* told(
     const found = nextToHold(telling, kept);
     if (!found) return { ...now, free, untold: [...untold, ...boundTogether(telling)], ...count };
     const rest = free.filter((id) => id !== found.held);
-    const held = yield* round(readings, rest, { ...now.values, [found.held]: begin[found.held] }, count);
+    const from = withFree(
+      begin,
+      rest,
+      rest.map((id) => now.values[id]),
+    );
+    const held = yield* round(readings, rest, from, count);
     if (found.why === 'correlated' && held.end !== 'stopped' && isNeeded(readings, free, now, held)) {
       kept.push([found.held, ...found.from]);
       continue;
@@ -147,7 +152,7 @@ function spread(readings: Weighed, free: readonly FitParameterId[], chiSquare: n
   return { dof, t: studentQuantile(share, dof), widened: Math.sqrt(Math.max(1, chiSquare / dof)) };
 }
 
-function resultOf(problem: FitProblem, readings: Weighed, begin: FitValues, found: Told, rows: Forward): Fit {
+function resultOf(problem: FitProblem, readings: Weighed, begin: FitValues, found: Told, rows: Forward): LogFit {
   const { values, free, untold, chiSquare, evaluations, iterations, end } = found;
   const { dof, t, widened } = spread(readings, free, chiSquare);
   const bound = atBounds(readings, free, values);
@@ -195,7 +200,7 @@ function resultOf(problem: FitProblem, readings: Weighed, begin: FitValues, foun
 }
 
 /** A fit that could not begin. */
-function nothing(problem: FitProblem, values: FitValues, forward: Forward | null, ended: FitEnd): Fit {
+function nothing(problem: FitProblem, values: FitValues, forward: Forward | null, ended: FitEnd): LogFit {
   const readings = forward && weighed(forward);
   const names = fitParametersOf(buildCase(problem.scenario));
   const fit = {

@@ -9,7 +9,7 @@ import type { Scenario, SurroundingsSpec } from '../../scenario/schema.ts';
 import { behindResistance, type SurfaceLaw } from '../../surroundings/law.ts';
 import { outsideOf, type Ring } from '../../surroundings/outside.ts';
 import type { Drive } from './drive.ts';
-import { type FitValues, fitParametersOf, startValues } from './parameters.ts';
+import { type FitValues, fitParametersOf, valuesOf } from './parameters.ts';
 
 /** Temperatures of the model at the nodes of a drive [K]. */
 export interface Trace {
@@ -97,7 +97,6 @@ export function forwardOf(scenario: Scenario, drive: Drive, change: CaseChange =
   const lead = of.lead.inSeries * of.lead.length;
   let plan: readonly number[][] | null = null;
   let mesh: Mesh;
-  const starts = startValues(of);
 
   function startOf(p: FitValues): Start {
     if (steadyAt_A !== undefined) return loadedStart(of);
@@ -133,7 +132,7 @@ export function forwardOf(scenario: Scenario, drive: Drive, change: CaseChange =
     ];
     const result = { conductor, surface, outside: out };
     if (plan === null) return result;
-    const changed = withValues(driven, p, starts);
+    const changed = withConductor(driven, p);
     const own = withCapacity(mesh, changed.conductorCapacity - of.conductorCapacity);
     now.factor = p.surface;
     now.Ta = drive.ambient[0] + p.ambientOffset;
@@ -159,7 +158,7 @@ export function forwardOf(scenario: Scenario, drive: Drive, change: CaseChange =
 
   function readings(p: FitValues): Readings {
     const T = traceOf(p);
-    const changed = withValues(driven, p, starts);
+    const changed = withConductor(driven, p);
     const U = Float64Array.from(at, (k, i) => {
       return drive.I[i] * (lead * conductorResistance(changed, T.conductor[k]) + p.contact);
     });
@@ -171,7 +170,7 @@ export function forwardOf(scenario: Scenario, drive: Drive, change: CaseChange =
   }
 
   const traceOf = lastTwo(trace, (p) => [p.R20, p.area, p.surface, p.ambientOffset].join());
-  plan = planSteps(starts);
+  plan = planSteps(valuesOf(of));
   return { of, drive, sound: plan !== null, trace: traceOf, readings };
 }
 
@@ -188,15 +187,13 @@ function lastTwo<A, B>(f: (a: A) => B, keyOf: (a: A) => string): (a: A) => B {
 }
 
 /** A case whose conductor has the resistance and the heat capacity that parameters give it. */
-function withValues(of: ThermalCase, { R20, area }: FitValues, starts: FitValues): ThermalCase {
+function withConductor(of: ThermalCase, { R20, area }: FitValues): ThermalCase {
   const { conductor } = of.cable;
-  const share = area / starts.area;
-  const resistance = R20 === starts.R20 ? R20 / share : R20;
-  const heatCapacity = conductor.heatCapacity * share;
+  const heatCapacity = (conductor.heatCapacity * area) / conductor.area;
   return {
     ...of,
     conductorCapacity: of.n * heatCapacity,
-    cable: { ...of.cable, conductor: { ...conductor, area, R20: resistance, heatCapacity } },
+    cable: { ...of.cable, conductor: { ...conductor, area, R20, heatCapacity } },
   };
 }
 

@@ -6,7 +6,7 @@ import { type FitProblem, fitLog } from './fit.ts';
 import { type Forward, forwardOf } from './forward.ts';
 import { type FitParameterId, fitParametersOf } from './parameters.ts';
 import { withFree } from './readings.ts';
-import type { Fit, FitProgress } from './result.ts';
+import type { FitProgress, LogFit } from './result.ts';
 import { type StepSpan, stepsOfLog } from './steps.ts';
 import { studentQuantile } from './student.ts';
 
@@ -32,7 +32,7 @@ export interface JudgedObservable {
 /** A fit to the early steps, judged on the last. */
 export interface HeldBack {
   readonly kind: 'judged';
-  readonly fit: Fit;
+  readonly fit: LogFit;
   readonly step: StepSpan;
   readonly allowance: number;
   readonly observables: readonly JudgedObservable[];
@@ -44,7 +44,7 @@ export interface HeldBack {
 export interface NotJudged {
   readonly kind: 'not judged';
   readonly why: 'fewer than two steps' | 'the early steps cannot be fitted';
-  readonly fit: Fit | null;
+  readonly fit: LogFit | null;
 }
 
 /**
@@ -99,7 +99,7 @@ function until(log: BenchLog, keeps: (t: number) => boolean): BenchLog {
 /** The columns of a drive's readings and of what the model makes of them: volts first, then each probe. */
 const columnsOf = ({ U, probes }: ReturnType<Forward['readings']>) => [U, ...probes];
 
-function bandsOf(forward: Forward, fit: Fit, step: StepSpan): JudgedObservable[] {
+function bandsOf(forward: Forward, fit: LogFit, step: StepSpan): JudgedObservable[] {
   const { drive } = forward;
   const model = columnsOf(forward.readings(fit.values));
   const slopes = fit.of.map((id) => slopeOf(forward, fit, id, model));
@@ -134,14 +134,22 @@ function bandsOf(forward: Forward, fit: Fit, step: StepSpan): JudgedObservable[]
 const quadratic = (matrix: readonly (readonly number[])[], g: readonly number[]) =>
   matrix.reduce((sum, row, i) => sum + g[i] * row.reduce((inner, x, j) => inner + x * g[j], 0), 0);
 
-function slopeOf(forward: Forward, fit: Fit, id: FitParameterId, at: readonly Float64Array[]): Float64Array[] {
+function slopeOf(forward: Forward, fit: LogFit, id: FitParameterId, at: readonly Float64Array[]): Float64Array[] {
   const { step } = fitParametersOf(forward.of)[id];
-  const moved = columnsOf(forward.readings(withFree(fit.values, [id], [fit.values[id] + step])));
+  const moved = columnsOf(
+    forward.readings(
+      withFree(
+        fit.values,
+        fit.of,
+        fit.of.map((one) => fit.values[one] + (one === id ? step : 0)),
+      ),
+    ),
+  );
   return moved.map((column, c) => column.map((f, i) => (f - at[c][i]) / step));
 }
 
 /** The model's allowance at each reading: on the rise of conductor or probe, in volts by the metal's own temperature coefficient. */
-function allowances({ of, drive, trace }: Forward, { values }: Fit): Float64Array[] {
+function allowances({ of, drive, trace }: Forward, { values }: LogFit): Float64Array[] {
   const T = trace(values);
   const { alpha20, beta20 } = of.cable.conductor;
   const rise = (where: Float64Array, k: number) => {

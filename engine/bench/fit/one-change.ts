@@ -1,12 +1,12 @@
 import { type FitProblem, fitLog } from './fit.ts';
 import type { FitParameterId } from './parameters.ts';
-import type { Fit, FitProgress } from './result.ts';
+import type { FitProgress, LogFit } from './result.ts';
 import { withinStudent } from './student.ts';
 
 /** The refit of one parameter alone. */
 export interface OneChange {
   readonly id: FitParameterId;
-  readonly fit: Fit;
+  readonly fit: LogFit;
   /** Share of chi-square that the change takes away, 0 to 1. */
   readonly explains: number;
   /**

@@ -5,7 +5,7 @@ import { T20 } from '../../material/resistivity.ts';
  * What a fit may free.
  * - `R20`: resistance of one conductor at 20 °C [Ω/m]; what the conductor holds of heat stays.
  * - `area`: metal area of one conductor [m²], its metal as in the case; resistance and what it holds follow, outer sizes stay.
- *   Beside a free `R20` it sets what the conductor holds alone.
+ *   Beside a given or freed `R20` it sets what the conductor holds alone.
  * - `contact`: resistance in series with the lead inside the volts measured [Ω].
  * - `surface`: factor on the heat that the surface law sheds; dimensionless.
  * - `ambientOffset`: air that the lead feels, less what its thermometers say [K].
@@ -72,8 +72,15 @@ export function fitParametersOf(of: ThermalCase): Readonly<Record<FitParameterId
   };
 }
 
-/** The values that all parameters begin at. */
-export function startValues(of: ThermalCase): FitValues {
+/** A case's own values, with some put in; a metal area takes the resistance with it unless that is given too. */
+export function valuesOf(of: ThermalCase, some: Partial<FitValues> = {}): FitValues {
   const all = fitParametersOf(of);
-  return Object.fromEntries(fitParameterIds.map((id) => [id, all[id].start])) as Record<FitParameterId, number>;
+  const own = Object.fromEntries(fitParameterIds.map((id) => [id, all[id].start])) as Record<FitParameterId, number>;
+  return withValues(own, some);
+}
+
+/** Values with some put in; a metal area takes the resistance with it unless that is put in too. */
+export function withValues(values: FitValues, some: Partial<FitValues>): FitValues {
+  const { area = values.area, R20 = (values.R20 * values.area) / area } = some;
+  return { ...values, ...some, area, R20 };
 }

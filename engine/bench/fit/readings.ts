@@ -1,6 +1,6 @@
 import type { Drive } from './drive.ts';
 import { type CaseChange, type Forward, forwardOf, type Readings } from './forward.ts';
-import { type FitParameter, type FitParameterId, type FitValues, fitParametersOf } from './parameters.ts';
+import { type FitParameter, type FitParameterId, type FitValues, fitParametersOf, withValues } from './parameters.ts';
 import { chiSquareOf, type Search, type Slopes, slopesOf } from './search.ts';
 
 /** The readings of a drive, over their standard uncertainties, beside a model that may free any of the parameters. */
@@ -71,9 +71,9 @@ function plasticsOff({ of, drive }: Forward): Forward[] {
   return changes.map((change) => forwardOf(of.scenario, drive, change));
 }
 
-/** Values with those of `free` put in. */
+/** Values with those of `free` put in, an area with the resistance it brings. */
 export function withFree(values: FitValues, free: readonly FitParameterId[], p: readonly number[]): FitValues {
-  return { ...values, ...Object.fromEntries(free.map((id, j) => [id, p[j]])) };
+  return withValues(values, Object.fromEntries(free.map((id, j) => [id, p[j]])));
 }
 
 /** Whether a drive has any reading of a sheath probe. */

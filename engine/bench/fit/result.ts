@@ -42,7 +42,7 @@ export interface FitWords {
 export type FitEnd = SearchEnd | 'too few readings' | 'melts';
 
 /** A fit of the heat model to a log. */
-export interface Fit {
+export interface LogFit {
   readonly ended: FitEnd;
   /** Runs of the model, and steps of the search, over all its rounds. */
   readonly evaluations: number;

@@ -1,7 +1,7 @@
 import type { FitParameter, FitParameterId } from './parameters.ts';
-import type { Fit, FitWords, Untold } from './result.ts';
+import type { FitWords, LogFit, Untold } from './result.ts';
 
-const ended: Record<Exclude<Fit['ended'], 'converged'>, string> = {
+const ended: Record<Exclude<LogFit['ended'], 'converged'>, string> = {
   'no better step': 'The search found no better step before it had settled. Take these values with care.',
   'ran out of steps': 'The search ran out of steps before it had settled. Take these values with care.',
   stopped: 'The fit was stopped before it had settled.',
@@ -14,7 +14,7 @@ const widenedNoticeably = 1.1;
 
 /** What a reader must know of a fit, in sentences. */
 export function fitWords(
-  fit: Omit<Fit, 'words'>,
+  fit: Omit<LogFit, 'words'>,
   parameters: Readonly<Record<FitParameterId, FitParameter>>,
 ): FitWords[] {
   const name = (id: FitParameterId) => parameters[id].name;
