@@ -98,7 +98,10 @@ describe('a fit of logs made by the model with noise', () => {
       oneOf(fitOf(log, ['surface', 'probeLag'], other(5, 1.7)), id).value;
     for (const id of ['surface', 'probeLag'] as const) {
       const byRefits = Math.hypot(moved(other(5.4, 1.7), id), moved(other(5, 1.802), id));
-      expect(Math.abs(oneOf(fit, id).uModel! / byRefits - 1)).toBeLessThan(0.15);
+      const { u, uModel, interval, wide } = oneOf(fit, id);
+      expect(Math.abs(uModel! / byRefits - 1)).toBeLessThan(0.15);
+      const stretched = (wide![1] - wide![0]) / (interval![1] - interval![0]);
+      expect(stretched).toBeCloseTo(Math.hypot(u!, uModel!) / u!, 9);
     }
     expect(fit.words.map(({ id }) => id)).toContain('astray');
   });

@@ -31,7 +31,7 @@ const mostGroups = 400;
 const needed = 0.99;
 const share = 0.95;
 
-const unknown = { u: null, interval: null, uModel: null };
+const unknown = { u: null, interval: null, uModel: null, wide: null };
 const noCovariance: Covariance = { matrix: [], correlation: [], conditioning: 1, weakest: [] };
 
 /** Fits at once; `onStep` may look at the progress, and ends the fit by returning false. */
@@ -167,13 +167,14 @@ function resultOf(problem: FitProblem, readings: Weighed, begin: FitValues, foun
     const j = inner.indexOf(id);
     if (j < 0) return { ...one, state: bound.includes(id) ? 'at bound' : 'held', ...unknown };
     const u = Math.sqrt(covariance[j][j]);
-    const [least, most] = one.bounds;
+    const about = (half: number) => cutAt(one.bounds, one.value, half);
     return {
       ...one,
       state: 'fitted',
       u,
-      interval: [Math.max(least, one.value - t * u), Math.min(most, one.value + t * u)],
+      interval: about(t * u),
       uModel: off[j],
+      wide: about(t * Math.hypot(u, off[j])),
     };
   });
   const { drive } = readings.forward;
@@ -198,6 +199,9 @@ function resultOf(problem: FitProblem, readings: Weighed, begin: FitValues, foun
   };
   return { ...fit, words: fitWords(fit, readings.parameters) };
 }
+
+const cutAt = ([least, most]: readonly [number, number], value: number, half: number) =>
+  [Math.max(least, value - half), Math.min(most, value + half)] as const;
 
 /** A fit that could not begin. */
 function nothing(problem: FitProblem, values: FitValues, forward: Forward | null, ended: FitEnd): LogFit {

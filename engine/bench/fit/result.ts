@@ -18,9 +18,10 @@ export interface Fitted {
   readonly interval: readonly [low: number, high: number] | null;
   /**
    * How far it goes astray if the cable's plastics are off by one standard uncertainty, in thermal resistivity and in heat
-   * capacity. The interval, which takes the model as right, does not hold this. Null unless fitted.
+   * capacity. The interval, which takes the model as right, does not hold this; the wide interval does. Null unless fitted.
    */
   readonly uModel: number | null;
+  readonly wide: readonly [low: number, high: number] | null;
 }
 
 /** Parameters that the log does not tell, or not apart. */

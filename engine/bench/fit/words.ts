@@ -39,7 +39,7 @@ export function fitWords(
   if (fit.parameters.some(({ u, uModel }) => u !== null && uModel !== null && uModel > u))
     add(
       'astray',
-      'Some values hang on the plastics’ own data more than on the readings. Their intervals take those data as right.',
+      'Some values hang on the plastics’ own data more than on the readings. Look at their wide intervals.',
     );
   const wrong = fit.residuals.filter(({ white }) => !white).map(({ observable }) => observable);
   if (wrong.length > 0)
