@@ -1,5 +1,6 @@
 // `npm run speed`: every speed figure, each beside a baseline of the same run. Nothing here passes or fails.
 import { cordHour } from './cord-hour.ts';
+import { fitFigures } from './fit.ts';
 import { harmSetFigures } from './harm-sets.ts';
 import { identifyFigures } from './identify.ts';
 import { questions } from './questions.ts';
@@ -11,6 +12,7 @@ cordHour();
 ratings();
 harmSetFigures();
 identifyFigures();
+fitFigures();
 questions();
 readings();
 await slider();
