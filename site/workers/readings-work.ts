@@ -30,7 +30,7 @@ function bytesOf(source: LogSource): Bytes {
   return { size: source.size, slice: async (from, to) => new Uint8Array(await source.slice(from, to).arrayBuffer()) };
 }
 
-const headBytes = 1 << 20;
+const headBytes = 1 << 18;
 
 /** What a file seems to be. Its encoding is told by all its bytes, the rest by its head, or by the whole where that leaves doubts. */
 export async function guessFile(

@@ -187,6 +187,14 @@ describe('what stands around the readings', () => {
     expectAllRows(result);
   });
 
+  it('lets two stray quotes far apart swallow no row between them', () => {
+    const result = read(
+      file('t [s],I [A],U [V],Remark', '0,1,2,ok', '1,1,2,"stray', '2,1,2,', '3,1,2,ok', '4,1,2,so"', '5,1,2,ok'),
+    );
+    expect([...result.log.t]).toEqual([0, 1, 2, 3, 4, 5]);
+    expectAllRows(result);
+  });
+
   it('finds nothing in what is no log, and says so', () => {
     for (const text of ['', '\n\n', 'Dear bench,\nnothing was read today.\n', '\u0000\u0001', '"'])
       expect(readLog(text, guessMapping(text)).log.t.length, text).toBe(0);
