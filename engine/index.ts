@@ -105,12 +105,12 @@ export {
 } from './bench/power-checks.ts';
 export {
   type CaseDoubt,
+  caseDoubt,
   type DoubtId,
   type PredictedBand,
   type PredictedEvent,
   type PredictedMoment,
   predictedBand,
-  usualDoubt,
 } from './bench/predicted-band.ts';
 export {
   type Decoder,
