@@ -3,12 +3,14 @@ import {
   bandAt,
   buildCase,
   type Device,
+  type DeviceFamily,
   fastest,
   type HarmSet,
   type HarmSpan,
   harmSet,
   harmStart,
   type Limit,
+  type PlaceKind,
   type Scenario,
   slowest,
   type ThermalCase,
@@ -20,10 +22,23 @@ import {
 import { currentsAbove, currentsAcross, type PlaneAxes, planeAxes } from '../../charts/plane/axes.ts';
 import { fastStair, type PlanePoint, slowStair, stairBetween } from '../../charts/plane/edges.ts';
 import type { DrawnDevice, DrawnHarm, PlaneReading, ToldBar } from '../../charts/plane/types.ts';
+import type { Practice } from '../../lib/format.ts';
 import { ampereWords } from './words.ts';
 
 /** A limit of the conductor's insulation that a plane may be about. */
 export type PlaneLimit = 'rating' | 'shortTime';
+
+/** What a reader may change of a cord behind its device. */
+export type PlaneControl = 'current' | 'device' | 'size' | 'metal' | 'limit' | 'ambient' | 'surroundings';
+
+/** Families of devices to choose from where a page names none, by practice. */
+export const cordFamilies: Readonly<Record<Practice, readonly DeviceFamily[]>> = {
+  iec: ['bs1362', 'gG', 'B', 'C', 'D'],
+  na: ['ul489', 'ul248', 'ul248 delay'],
+};
+
+/** Surroundings to choose from where a page names none. */
+export const cordPlaces: readonly PlaceKind[] = ['stillAir', 'clipped', 'lagged', 'coiled'];
 
 /** A cable behind a device, and all the plane shows of them. */
 export interface Plane {
