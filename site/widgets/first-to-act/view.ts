@@ -1,0 +1,116 @@
+import {
+  buildCase,
+  celsius,
+  type Device,
+  deviceOf,
+  momentAt,
+  promised,
+  type Race,
+  raceOf,
+  type Scenario,
+  ScenarioFault,
+} from '#engine';
+import type { DrawnRace, RaceLimit } from '../../charts/race/types.ts';
+import { shownLimit } from '../../lib/view-of.ts';
+import { shortName } from '../figure/devices.ts';
+import { currentOf } from '../figure/edit.ts';
+import { limitOf, type PlaneLimit } from '../plane/view.ts';
+import { aboutTime, standardTime } from '../plane/words.ts';
+
+/** The race of a case with a device, at its current, or at the device's rated one where it holds no current. */
+export function raceIn(scenario: Scenario, limit: PlaneLimit): Race {
+  if (!scenario.device) throw new ScenarioFault('device', 'is missing; this figure is about one');
+  const thermal = buildCase(scenario);
+  const device = deviceOf(scenario.device);
+  return raceOf(thermal, device, limitOf(thermal, limit), currentOf(scenario) ?? device.In);
+}
+
+/** What the device did when it acted. */
+export const opened = ({ kind }: Device): string => (kind === 'fuse' ? 'opened' : 'tripped');
+
+/** Where both stand at a time [s]: conductor [K], and what is promised of the device. */
+export function standingAt({ run, device, I }: Race, t: number) {
+  return { T: momentAt(run.curves, t).conductor, promised: promised(device, I, t) };
+}
+
+/** Something that comes to pass in a race. */
+export interface Moment {
+  readonly t: number;
+  readonly what: 'start' | 'may' | 'limit' | 'passes' | 'sure' | 'end';
+  /** Name of the limit that is passed. */
+  readonly name?: string;
+}
+
+/** Limits of the conductor that its run passes, in order, without the race's own. */
+const passings = ({ run, limit }: Race) =>
+  run.events.filter((event) => event.end === 'low' && event.limit.place === 'conductor' && event.limit.id !== limit.id);
+
+/** The moments of a race, by time; what is not within its end is left out. */
+export function momentsOf(race: Race): Moment[] {
+  const { band, conductor, end } = race;
+  const all: Moment[] = [
+    { t: 0, what: 'start' },
+    { t: band.fastest, what: 'may' },
+    ...(conductor <= band.slowest ? [{ t: conductor, what: 'limit' as const }] : []),
+    ...passings(race).map(({ t, limit }) => ({ t, what: 'passes' as const, name: shownLimit(limit).name })),
+    { t: band.slowest, what: 'sure' },
+    { t: end, what: 'end' },
+  ];
+  return all.filter(({ t }) => t <= end).sort((a, b) => a.t - b.t);
+}
+
+/** A time of the conductor as it is told, never 'about 0 s'. */
+export const conductorTime = (t: number): string => (t === 0 ? 'the start' : aboutTime(t));
+
+function limitSays({ conductor, band }: Race): string {
+  if (conductor === 0) return 'passed from the start';
+  if (conductor <= band.slowest) return `passed at ${aboutTime(conductor)}`;
+  return conductor < Number.POSITIVE_INFINITY ? `not before ${aboutTime(conductor)}` : 'not reached';
+}
+
+/** A race as its two lanes draw it. */
+export function drawnRace(race: Race): DrawnRace {
+  const { device, limit, band, conductor, run, thermal, end } = race;
+  const { fastest, slowest } = band;
+  const passed = new Map(passings(race).map((event) => [event.limit.id, event.t]));
+  const limits = thermal.limits
+    .filter(({ place, kind, id }) => id === limit.id || (place === 'conductor' && kind !== 'melting'))
+    .map((one): RaceLimit => {
+      const goal = one.id === limit.id;
+      const t = goal ? (conductor <= slowest ? conductor : Number.POSITIVE_INFINITY) : passed.get(one.id);
+      return {
+        ...shownLimit(one),
+        goal,
+        passed: t ?? Number.POSITIVE_INFINITY,
+        said: goal ? limitSays(race) : `passed at ${conductorTime(t ?? 0)}`,
+      };
+    });
+  return {
+    curve: { t: run.curves.t, T: run.curves.conductor.map(celsius) },
+    limits,
+    fastest,
+    slowest,
+    end,
+    names: { conductor: 'Conductor, °C', device: `${shortName(device)}: operation used, %` },
+    says: {
+      hold: 'must hold',
+      may: `may have ${opened(device)}${fastest > 0 ? `, from ${standardTime(fastest)} on` : ''}`,
+      sure: `${opened(device)} for sure by ${standardTime(slowest)}`,
+    },
+  };
+}
+
+const paces = [1, 1.5, 2, 3, 4, 5, 6, 8, 10];
+
+/** How many seconds of a race of `end` [s] pass in one of the reader's: a round number, so that it lasts about 12 s. */
+export function paceOf(end: number): number {
+  const wanted = end / 12; // own choice: long enough to watch, short enough to run again
+  const decade = 10 ** Math.floor(Math.log10(wanted));
+  const nearest = paces.reduce((best, one) =>
+    Math.abs(Math.log((one * decade) / wanted)) < Math.abs(Math.log((best * decade) / wanted)) ? one : best,
+  );
+  return Number((nearest * decade).toPrecision(3));
+}
+
+/** Step of an arrow key [s]: a round part of the whole. */
+export const stepOf = (end: number): number => paceOf(end) / 4;
