@@ -10,6 +10,7 @@ import {
   type Scenario,
   ScenarioFault,
 } from '#engine';
+import { roundOff } from '../../charts/log-scale.ts';
 import type { DrawnRace, RaceLimit } from '../../charts/race/types.ts';
 import { shownLimit } from '../../lib/view-of.ts';
 import { shortName } from '../figure/devices.ts';
@@ -32,6 +33,9 @@ export const opened = ({ kind }: Device): string => (kind === 'fuse' ? 'opened' 
 export function standingAt({ run, device, I }: Race, t: number) {
   return { T: momentAt(run.curves, t).conductor, promised: promised(device, I, t) };
 }
+
+/** True from the moment at which the device has surely stopped the current: the conductor is not followed further. */
+export const stopped = ({ run }: Race, t: number): boolean => run.outcome === 'device opened' && t > run.end;
 
 /** Something that comes to pass in a race. */
 export interface Moment {
@@ -59,14 +63,12 @@ export function momentsOf(race: Race): Moment[] {
   return all.filter(({ t }) => t <= end).sort((a, b) => a.t - b.t);
 }
 
-/** A time of the conductor as it is told, never 'about 0 s'. */
-export const conductorTime = (t: number): string => (t === 0 ? 'the start' : aboutTime(t));
-
 function limitSays({ conductor, band }: Race): string {
-  if (conductor === 0) return 'passed from the start';
-  if (conductor <= band.slowest) return `passed at ${aboutTime(conductor)}`;
-  return conductor < Number.POSITIVE_INFINITY ? `not before ${aboutTime(conductor)}` : 'not reached';
+  if (conductor === Number.POSITIVE_INFINITY) return 'not reached';
+  return conductor <= band.slowest ? passedAt(conductor) : `not before ${aboutTime(conductor)}`;
 }
+
+const passedAt = (t: number): string => (t === 0 ? 'passed from the start' : `passed at ${aboutTime(t)}`);
 
 /** A race as its two lanes draw it. */
 export function drawnRace(race: Race): DrawnRace {
@@ -82,7 +84,7 @@ export function drawnRace(race: Race): DrawnRace {
         ...shownLimit(one),
         goal,
         passed: t ?? Number.POSITIVE_INFINITY,
-        said: goal ? limitSays(race) : `passed at ${conductorTime(t ?? 0)}`,
+        said: goal ? limitSays(race) : t === undefined ? '' : passedAt(t),
       };
     });
   return {
@@ -100,17 +102,10 @@ export function drawnRace(race: Race): DrawnRace {
   };
 }
 
-const paces = [1, 1.5, 2, 3, 4, 5, 6, 8, 10];
+const showing = 14; // s of the reader's at most: long enough to watch, short enough to run again
 
-/** How many seconds of a race of `end` [s] pass in one of the reader's: a round number, so that it lasts about 12 s. */
-export function paceOf(end: number): number {
-  const wanted = end / 12; // own choice: long enough to watch, short enough to run again
-  const decade = 10 ** Math.floor(Math.log10(wanted));
-  const nearest = paces.reduce((best, one) =>
-    Math.abs(Math.log((one * decade) / wanted)) < Math.abs(Math.log((best * decade) / wanted)) ? one : best,
-  );
-  return Number((nearest * decade).toPrecision(3));
-}
+/** How many seconds of a race of `end` [s] pass in one of the reader's: a round number. */
+export const paceOf = (end: number): number => roundOff(end / showing, 'up');
 
 /** Step of an arrow key [s]: a round part of the whole. */
 export const stepOf = (end: number): number => paceOf(end) / 4;

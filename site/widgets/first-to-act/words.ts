@@ -4,16 +4,13 @@ import { clock, fixed, type Practice, temperature } from '../../lib/format.ts';
 import { besideLimit } from '../../lib/words-of.ts';
 import { shortName } from '../figure/devices.ts';
 import { aboutTime, ampereWords, deviceSource, limitWords, standardTime } from '../plane/words.ts';
-import { type Moment, momentsOf, opened, paceOf, standingAt } from './view.ts';
+import { type Moment, momentsOf, opened, paceOf, standingAt, stopped } from './view.ts';
 
 const never = Number.POSITIVE_INFINITY;
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** Simulated time as a stop watch shows it, as fine as the race is short. */
-export function watch(t: number, end: number): string {
-  if (end >= 60) return clock(t);
-  return `${fixed(t, end < 2 ? 3 : end < 20 ? 1 : 0)}\u00A0s`;
-}
+/** Simulated time as a stop watch shows it, as fine as the race is short; in seconds where the axis is. */
+export const watch = (t: number, end: number): string => (end < 20 ? `${fixed(t, end < 2 ? 3 : 1)}\u00A0s` : clock(t));
 
 /** What the device may do, to follow its name. */
 function deviceDoes({ band: { fastest, slowest } }: Race): string {
@@ -53,7 +50,7 @@ const verdicts: Record<RaceFirst, (race: Race, practice: Practice) => string> = 
   either: (race, practice) => {
     const { device, band, conductor } = race;
     const late =
-      band.slowest === never ? '' : ` So it can be past it for ${aboutTime(band.slowest - conductor)} first.`;
+      band.slowest === never ? '' : ` So the conductor can stay past it for ${aboutTime(band.slowest - conductor)}.`;
     return `It may be either. The conductor ${conductorDoes(race, practice)}. The ${shortName(device)} ${deviceDoes(race)}.${late}`;
   },
   together: (race, practice) =>
@@ -97,8 +94,8 @@ export function besideGoal(race: Race, t: number): string {
 
 /** What is promised of the device by a time, and how much of its operation is used. */
 export function deviceStands(race: Race, t: number): { does: string; used: string } {
-  const { band, device } = race;
-  const does = { holds: 'must hold', may: `may have ${opened(device)}`, acts: `has ${opened(device)}` };
+  const { band } = race;
+  const does = { holds: 'must hold', may: 'may be open', acts: 'is open' };
   const [least, most] = [band.slowest, band.fastest].map((acts) => fixed(100 * shareUsed(t, acts), 0)) as [
     string,
     string,
@@ -113,7 +110,8 @@ export function deviceStands(race: Race, t: number): { does: string; used: strin
 export function standingWords(race: Race, t: number, practice: Practice): string {
   const { does, used } = deviceStands(race, t);
   const { T } = standingAt(race, t);
-  return `The conductor is at ${temperature(celsius(T), practice)}, ${besideGoal(race, t)}. The ${shortName(race.device)} ${does}, ${used}.`;
+  const is = stopped(race, t) ? 'When the current stopped, the conductor was' : 'The conductor is';
+  return `${is} at ${temperature(celsius(T), practice)}, ${besideGoal(race, t)}. The ${shortName(race.device)} ${does}, ${used}.`;
 }
 
 /** The race while it is under way: it changes only at a moment, so that it can be said aloud. */
@@ -138,10 +136,13 @@ export function raceCells(race: Race, practice: Practice): Cell[] {
   return [
     { name: 'Cable', value: `${cable.name}${cable.row ? `, ${cable.conductor.metal.name}` : ''}, ${n} loaded` },
     { name: 'Surroundings', value: outside.words },
-    { name: 'Current', value: `${ampereWords(I)} from switch-on` },
+    {
+      name: 'Current',
+      value: `${ampereWords(I)}${stopped(race, end) ? `, until the ${device.kind} has surely ${opened(device)}` : ''}`,
+    },
     { name: 'Device', value: `${device.name}, band the standard promises` },
     { name: 'Limit', value: `${temperature(celsius(limit.low), practice)}, ${limit.name}` },
-    { name: 'Time', value: paceWords(end) },
+    { name: 'Run', value: paceWords(end) },
     ...(validity.outsideFrom === null
       ? []
       : [{ name: 'Model', value: `holds to ${watch(validity.outsideFrom, end)}` }]),
