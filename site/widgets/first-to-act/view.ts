@@ -97,7 +97,7 @@ export function drawnRace(race: Race): DrawnRace {
     says: {
       hold: 'must hold',
       may: `may have ${opened(device)}${fastest > 0 ? `, from ${standardTime(fastest)} on` : ''}`,
-      sure: `${opened(device)} for sure by ${standardTime(slowest)}`,
+      sure: `${slowest <= end ? `${opened(device)} for sure` : `must have ${opened(device)}`} by ${standardTime(slowest)}`,
     },
   };
 }
