@@ -393,6 +393,7 @@ export { type InSeries, inSeries, type Operation } from './protection/operation.
 export { type OtherSense, otherSenses } from './protection/other-senses.ts';
 export { plugFuseRule, plugRow } from './protection/plug-fuse-rule.ts';
 export { type Promised, promised } from './protection/promised.ts';
+export { type Race, type RaceFirst, raceOf, shareUsed } from './protection/race.ts';
 export { instantaneous, regulationCurrent } from './protection/regulation-currents.ts';
 export { isCord, type RuleQuestion, ruledMetal, ruleOfCase, soundCable } from './protection/rule-of-case.ts';
 export type { RuleOutcome, RuleStep, RuleVerdict, TestStep, ValueStep } from './protection/rule-steps.ts';
