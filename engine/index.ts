@@ -1,6 +1,48 @@
 // The engine's public face. SI inside: metres, kilograms, seconds, amperes, kelvin; names say so where they differ.
 // Sorted by file; the folders are the topics.
 
+export { type AgainstLimit, againstGreatest, type Conformity } from './bench/conformity.ts';
+export {
+  type Connection,
+  type LoopMeasurement,
+  loopModel,
+  type PerMetre,
+  resistancePerMetre,
+} from './bench/four-wire.ts';
+export {
+  limitOfError,
+  type Meter,
+  type MeterRange,
+  type Reading,
+  rangeFor,
+  readingFrom,
+  readMeter,
+} from './bench/instruments/meter.ts';
+export {
+  calliper,
+  clampMeter,
+  clampMeterDc,
+  jawPlace,
+  meters,
+  milliohmMeter,
+  multimeterAmps,
+  multimeterOhms,
+  multimeterVolts,
+  multimeterVoltsAc,
+  needleMeter,
+  panelMeter,
+  pocketScale,
+  tapeMeasure,
+  thermometerReader,
+} from './bench/instruments/records.ts';
+export { readTape, type TapeMeasure, tapeLimit } from './bench/instruments/tape.ts';
+export {
+  readThermocouple,
+  type ThermocoupleClass,
+  type ThermometerReader,
+  thermocoupleClass,
+  thermocoupleTolerance,
+} from './bench/instruments/thermocouple.ts';
 export {
   abortStops,
   leastSample,
@@ -10,6 +52,38 @@ export {
   overBenchVolts,
   usualBenchVolts,
 } from './bench/limits.ts';
+export type { Measured } from './bench/measured.ts';
+export { energyOf, powerOf, resistanceOf, sameInstrument } from './bench/readings-together.ts';
+export { type RiseOfResistance, riseModel, temperatureByRise } from './bench/rise-by-resistance.ts';
+export {
+  type Distribution,
+  fromInterval,
+  fromLimit,
+  fromStep,
+  type Limited,
+} from './bench/uncertainty/distributions.ts';
+export { toleranceOf, type Written, written } from './bench/uncertainty/figures.ts';
+export { type Input, type Model, pairCorrelated } from './bench/uncertainty/model.ts';
+export {
+  type Checked,
+  checkByTrials,
+  type Interval,
+  monteCarlo,
+  type Propagated,
+  type Trials,
+} from './bench/uncertainty/monte-carlo.ts';
+export {
+  type BudgetLine,
+  type Expanded,
+  effectiveDof,
+  expanded,
+  propagate,
+  type Uncertainty,
+} from './bench/uncertainty/propagate.ts';
+export type { SecondOrder } from './bench/uncertainty/second-order.ts';
+export { sensitivityOf } from './bench/uncertainty/sensitivity.ts';
+export { belowStudent, studentQuantile, withinStudent } from './bench/uncertainty/student.ts';
+export { correlationOf, type Repeated, repeated } from './bench/uncertainty/type-a.ts';
 export { type Cable, cableOf } from './cable/cable.ts';
 export { type Construction, construction, constructions } from './cable/constructions.ts';
 export { type CordRating, cordRating } from './cable/cord-ratings.ts';

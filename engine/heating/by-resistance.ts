@@ -1,3 +1,4 @@
+import type { Conductor } from '../conductor/conductor.ts';
 import { T20 } from '../material/resistivity.ts';
 import type { ThermalCase } from './thermal-case.ts';
 
@@ -7,10 +8,18 @@ import type { ThermalCase } from './thermal-case.ts';
  * names no temperature: no positive figure, a metal that does not change, or a resistance that its law never takes.
  */
 export function conductorByResistance(of: ThermalCase, R: number): number | null {
-  const { R20, alpha20, beta20 } = of.cable.conductor;
-  const rise = R / (of.lead.inSeries * of.lead.length * R20) - 1;
+  const { conductor } = of.cable;
+  return conductorByRatio(conductor, R / (of.lead.inSeries * of.lead.length * conductor.R20));
+}
+
+/** Conductor temperature [K] by the ratio of its resistance to that at 20 °C; null where the ratio names none, as above. */
+export function conductorByRatio(
+  { alpha20, beta20 }: Pick<Conductor, 'alpha20' | 'beta20'>,
+  ratio: number,
+): number | null {
+  const rise = ratio - 1;
   const root = alpha20 ** 2 + 4 * beta20 * rise;
-  if (!(R > 0) || !Number.isFinite(R) || !(root >= 0)) return null;
+  if (!(ratio > 0) || !Number.isFinite(ratio) || !(root >= 0)) return null;
   const below = alpha20 + (alpha20 < 0 ? -1 : 1) * Math.sqrt(root); // 2c/(b ± √…) keeps its figures where β20 is 0
   return below === 0 ? null : T20 + (2 * rise) / below;
 }
