@@ -63,7 +63,7 @@ function shortestOf(y: Float64Array, share: number): Interval {
 }
 
 /** Results of one batch of trials, in rising order. */
-function batchOf(f: Model['f'], draw: () => number[]): Float64Array {
+function batchOf(f: Model['f'], draw: () => readonly number[]): Float64Array {
   const y = Float64Array.from({ length: batch }, () => f(draw()));
   const broken = y.findIndex((v) => !Number.isFinite(v));
   within('result of a trial', broken < 0 ? 0 : (y[broken] as number), [-Number.MAX_VALUE, Number.MAX_VALUE], '');
