@@ -66,8 +66,8 @@ export { toleranceOf, type Written, written } from './bench/uncertainty/figures.
 export { type Input, type Model, pairCorrelated } from './bench/uncertainty/model.ts';
 export {
   type Checked,
+  type CoverageInterval,
   checkByTrials,
-  type Interval,
   monteCarlo,
   type Propagated,
   type Trials,

@@ -38,6 +38,14 @@ describe('a meter', () => {
     );
   });
 
+  it('tells the shape of its doubt where its limits outweigh its steps, and none where they do not', () => {
+    expect(readMeter(multimeterVolts, 0.215).distribution).toBe('rectangular');
+    expect(readMeter(needleMeter, 1).distribution).toBe('rectangular');
+    expect(
+      readMeter({ ...needleMeter, ranges: [{ ...rangeFor(needleMeter, 1), step: 0.5 }] }, 1).distribution,
+    ).toBeUndefined();
+  });
+
   it('takes the lowest range that holds the reading, of either sign', () => {
     expect(rangeFor(multimeterVolts, 0.6).top).toBe(0.6);
     expect(rangeFor(multimeterVolts, -0.61).top).toBe(6);

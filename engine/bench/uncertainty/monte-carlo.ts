@@ -6,7 +6,7 @@ import { checkModel, type Model } from './model.ts';
 import { expanded, propagate } from './propagate.ts';
 
 /** An interval of possible results, in their unit. */
-export interface Interval {
+export interface CoverageInterval {
   readonly low: number;
   readonly high: number;
 }
@@ -15,8 +15,8 @@ export interface Interval {
 export interface Propagated extends Measured {
   readonly share: number;
   /** As much left out below as above. */
-  readonly symmetric: Interval;
-  readonly shortest: Interval;
+  readonly symmetric: CoverageInterval;
+  readonly shortest: CoverageInterval;
   readonly trials: number;
   /** Whether value, u and both ends had settled to the tolerance before the trials ran out. */
   readonly settled: boolean;
@@ -47,14 +47,14 @@ function momentsOf(y: Float64Array): { value: number; u: number } {
 }
 
 /** The coverage interval that leaves out as much below as above, of results in rising order (JCGM 101, 7.7.1). */
-function symmetricOf(y: Float64Array, share: number): Interval {
+function symmetricOf(y: Float64Array, share: number): CoverageInterval {
   const q = Math.round(share * y.length);
   const r = Math.floor((y.length - q) / 2); // counted from 1
   return { low: y[r - 1] as number, high: y[r + q - 1] as number };
 }
 
 /** The shortest interval that holds the share of results in rising order (JCGM 101, 7.7.2). */
-function shortestOf(y: Float64Array, share: number): Interval {
+function shortestOf(y: Float64Array, share: number): CoverageInterval {
   const q = Math.round(share * y.length);
   let best = 0;
   for (let r = 1; r + q < y.length; r++)
@@ -123,11 +123,11 @@ export function monteCarlo(of: Model, { seed, share = 0.95, most = 1e6, figures 
 export interface Checked {
   readonly byTrials: Propagated;
   /** value ± k·u of the law. */
-  readonly byLaw: Interval;
+  readonly byLaw: CoverageInterval;
   /** The numerical tolerance δ, in the unit of the result. */
   readonly tolerance: number;
   /** How far the ends of the two intervals lie apart. */
-  readonly apart: Interval;
+  readonly apart: CoverageInterval;
   /** Whether both are within the tolerance: then the law is good enough for this model. */
   readonly agree: boolean;
 }
