@@ -94,8 +94,8 @@ function spreadOf(of: readonly (readonly number[])[]): number {
 
 /**
  * Result, uncertainty and coverage intervals of a model by drawing its inputs (JCGM 101): batches of 10 000 until twice the
- * doubt of value, u and both ends is within the numerical tolerance of u (7.9), or the trials run out. Two batches prove
- * nothing, so at least ten are run. The same seed gives the same figures.
+ * doubt of value, u and both ends is within the numerical tolerance of u (7.9), or the trials run out. Few batches prove
+ * little, so nothing counts as settled before ten. The same seed gives the same figures.
  */
 export function monteCarlo(of: Model, { seed, share = 0.95, most = 1e6, figures = 2, part = 1 }: Trials): Propagated {
   checkModel(of);
@@ -126,15 +126,16 @@ export interface Checked {
   readonly byLaw: CoverageInterval;
   /** The numerical tolerance δ, in the unit of the result. */
   readonly tolerance: number;
-  /** How far the ends of the two intervals lie apart. */
-  readonly apart: CoverageInterval;
+  /** How far the lower ends of the two intervals lie apart, and the upper ones. */
+  readonly apart: { readonly low: number; readonly high: number };
   /** Whether both are within the tolerance: then the law is good enough for this model. */
   readonly agree: boolean;
 }
 
 /**
  * Whether the law of propagation is good enough for a model: both ends of its interval must lie within δ, half a unit of the
- * last of `figures` figures of u, of those by Monte Carlo (JCGM 101, clause 8). The trials settle to a fifth of δ where they can.
+ * last of `figures` figures of u, of those by Monte Carlo (JCGM 101, clause 8). The trials settle to a fifth of δ where they
+ * can; where `byTrials.settled` is false, chance may have decided.
  */
 export function checkByTrials(of: Model, asked: Trials): Checked {
   const law = propagate(of);
