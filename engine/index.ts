@@ -60,6 +60,7 @@ export {
 export { conductorByResistance, type ResistanceReading, readByResistance } from './heating/by-resistance.ts';
 export { type DropGuide, dropGuides } from './heating/drop-guides.ts';
 export type { HeatEvent } from './heating/events.ts';
+export { faultTemperature, faultTemperatureOf, usualFaultTemperature } from './heating/fault-temperature.ts';
 export { type HeldAt, heldAt, type LimitStanding, ratingColumns, shortTime } from './heating/insulation-at.ts';
 export {
   type Crossing,
@@ -174,7 +175,9 @@ export {
   type ContactHeat,
   type ContactKind,
   type ContactsBeside,
+  contactsAt,
   contactsBeside,
+  contactsOf,
   type UsualContact,
   usualContacts,
 } from './protection/contact-watts.ts';
@@ -188,12 +191,25 @@ export {
   type Energy,
   energyOver,
   type MakerEnergy,
+  outlasts,
   usualCapacity,
 } from './protection/device-energy.ts';
 export { device, deviceFamilies, deviceOf, type FamilyEntry, standardRatings } from './protection/devices.ts';
 export { disconnectionTime, type Earthing, type TimeLimit } from './protection/disconnection.ts';
 export { type DropTable, printedDrop } from './protection/drop-table.ts';
 export { type Factor, factorProduct, ratingInPlace, tableCurrentNeeded } from './protection/factors.ts';
+export {
+  type FaultCleared,
+  type FaultLoop,
+  type FaultPath,
+  type FixedWiring,
+  faultCleared,
+  faultLoop,
+  faultOf,
+  faultPathOf,
+  faultStatements,
+} from './protection/fault-loop.ts';
+export { type FaultWithstand, faultWithstand, type WithstandAt } from './protection/fault-withstand.ts';
 export { adjustmentFactor, groupingFactor } from './protection/grouping-factor.ts';
 export type { Guard, Slowest } from './protection/guard.ts';
 export {
@@ -220,7 +236,6 @@ export { classThreeEnergy, type MeltingEnergy, meltingEnergy } from './protectio
 export {
   coldReadingShare,
   conventionalRho,
-  faultTemperature,
   greatestLoop,
   type LongestRun,
   type Loop,
@@ -245,6 +260,7 @@ export { type InSeries, inSeries, type Operation } from './protection/operation.
 export { type OtherSense, otherSenses } from './protection/other-senses.ts';
 export { plugFuseRule, plugRow } from './protection/plug-fuse-rule.ts';
 export { type Promised, promised } from './protection/promised.ts';
+export { faultVolts, type Prospective, prospectiveOf, socketCurrent } from './protection/prospective.ts';
 export { instantaneous, regulationCurrent } from './protection/regulation-currents.ts';
 export { isCord, type RuleQuestion, ruledMetal, ruleOfCase, soundCable } from './protection/rule-of-case.ts';
 export type { RuleOutcome, RuleStep, RuleVerdict, TestStep, ValueStep } from './protection/rule-steps.ts';
@@ -370,6 +386,7 @@ export { type Parsed, parseScenario } from './scenario/parse.ts';
 export type {
   CableSpec,
   DeviceSpec,
+  FaultSpec,
   MetalValues,
   OwnDevice,
   PlasticValues,

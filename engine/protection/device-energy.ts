@@ -3,7 +3,7 @@ import { fastest, slowest } from './band.ts';
 import { type Cited, cite } from './cited.ts';
 import { type Device, lastGate } from './device.ts';
 import { classThreeEnergy, meltingEnergy } from './let-through.ts';
-import { adiabaticTo } from './withstand.ts';
+import { adiabaticFrom, adiabaticTo, allowedTime, energyTest } from './withstand.ts';
 
 /** An I²t [A²s] with where it comes from. */
 export interface Energy extends Cited {
@@ -51,6 +51,18 @@ export function deviceEnergy(device: Device, I: number, maker: MakerEnergy = {})
     t,
     statements: greatest ? [] : most.statements,
   };
+}
+
+/**
+ * Whether a conductor of `k` [A·s^½/m²] and area `S` [m²] outlasts a device at `I` [A]: true where the most it lets through, or the longest
+ * it takes, is within k²S²; false where it has surely not opened in the time the conductor stands, up to 5 s. Else null: beyond 5 s heat
+ * leaves and k²S² alone cannot say no.
+ */
+export function outlasts(k: number, S: number, I: number, { atLeast, atMost, t }: DeviceEnergy): boolean | null {
+  const stands = allowedTime(k, S, I).value;
+  if (atMost && energyTest(k, S, atMost.I2t).holds) return true;
+  if (t >= adiabaticFrom && t <= stands) return true;
+  return atLeast && stands <= adiabaticTo && !energyTest(k, S, atLeast.I2t).holds ? false : null;
 }
 
 function leastOf(device: Device, I: number): Energy | null {
