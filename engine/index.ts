@@ -37,6 +37,7 @@ export {
   tableResistance,
 } from './conductor/iec60228.ts';
 export { OutOfRange, within } from './errors.ts';
+export { type BenchCase, benchCases } from './examples/bench-cases.ts';
 export { benchStart, type CastKey, cast, castScenario } from './examples/cast.ts';
 export { adiabaticTime } from './heating/adiabatic.ts';
 export {

@@ -1,7 +1,20 @@
 import { celsius, type FaultCleared, type FaultLoop } from '#engine';
-import type { TableTwin } from '../../charts/sheet.ts';
-import { fixed, significant } from '../../lib/format.ts';
-import { amps, coldWords, opensWithin, verdictWords } from './words.ts';
+import type { Cell, TableTwin } from '../../charts/sheet.ts';
+import { fixed, quantity, significant, temperature } from '../../lib/format.ts';
+import { sourceWords } from '../../lib/source-words.ts';
+import { amps, coldWords, leadWords, ohms, opensWithin, verdictWords } from './words.ts';
+
+/** The title block of a loop: what it is worked out for. `cable` in words. */
+export function loopCells(of: FaultLoop, cleared: FaultCleared | null, cable: string): Cell[] {
+  const { loop, T, usage, limit } = of;
+  return [
+    { name: 'Source', value: `${quantity(loop.U0, 'V', 0)}, ${ohms(loop.Ze)} up to the origin` },
+    { name: 'Lead', value: leadWords(of, cable) },
+    { name: 'Conductors', value: `${temperature(celsius(T), usage)}, the fault itself 0 Ω` },
+    ...(cleared ? [{ name: 'Device', value: cleared.device.name }] : []),
+    ...(limit ? [{ name: 'Time allowed', value: `${fixed(limit.t, 1)} s, ${sourceWords(limit)}` }] : []),
+  ];
+}
 
 /** The table twin of a loop: every ohm cold and warm, the currents, and what the device makes of them. */
 export function loopTable({ loop, T }: FaultLoop, cleared: FaultCleared | null, title: string): TableTwin {

@@ -1,8 +1,7 @@
-import { celsius, coldReadingShare, type FaultCleared } from '#engine';
+import { celsius, coldReadingShare, type FaultCleared, type FaultLoop } from '#engine';
 import { fixed, quantity, significant, temperature, thin, three, timeInWords } from '../../lib/format.ts';
 import { shortName } from '../figure/devices.ts';
 import { lengthWords } from '../figure/length-words.ts';
-import type { LoopCase } from './loop-case.ts';
 
 /** Ohms as the trade tells a loop: '1.79 Ω'. */
 export const ohms = (R: number): string => (R < 0.1 ? `${fixed(R, 3)}${thin}Ω` : three(R, 'Ω'));
@@ -54,15 +53,17 @@ function inTime({ clearing, device, limit, loop }: FaultCleared): string {
   return `${may}${most} The fault does not surely clear in time.`;
 }
 
-/** What the loop does, in three or four sentences. */
-export function loopSentence(of: FaultCleared): string {
-  const { loop, T, usage } = of;
+/** What flows round a loop, in two sentences. */
+export function currentSentence({ loop, T, usage }: FaultLoop): string {
   const least = usage === 'na' ? '' : ' at least';
-  return `All the way round it is ${ohms(loop.Zs)} with the conductors at ${temperature(celsius(T), usage)}, and ${ohms(loop.cold)} cold. So ${amps(loop.least)} flow${least}. ${inTime(of)}`;
+  return `All the way round it is ${ohms(loop.Zs)} with the conductors at ${temperature(celsius(T), usage)}, and ${ohms(loop.cold)} cold. So ${amps(loop.least)} flow${least}.`;
 }
 
+/** What the loop does, in three or four sentences. */
+export const loopSentence = (of: FaultCleared): string => `${currentSentence(of)} ${inTime(of)}`;
+
 /** The lead in words: '30 m, 3 × 1.5 mm², copper'. */
-export function leadWords({ length, cable, usage }: LoopCase): string {
+export function leadWords({ length, usage }: FaultLoop, cable: string): string {
   return `${lengthWords(length, usage)} of ${cable}`;
 }
 
