@@ -1,8 +1,7 @@
 import type { FaultWithstand, WithstandAt } from '#engine';
-import { significant, thin, timeInWords } from '../../lib/format.ts';
+import { timeInWords } from '../../lib/format.ts';
+import { energy, kWords } from '../i2t-scale/words.ts';
 import { amps } from '../loop-trace/words.ts';
-
-const energy = (I2t: number): string => `${significant(I2t, 3)}${thin}A²s`;
 
 /** Whether the lead's conductor outlasts the fault, in a sentence. */
 export function survivesWords({ each, survives }: FaultWithstand): string {
@@ -13,8 +12,8 @@ export function survivesWords({ each, survives }: FaultWithstand): string {
 }
 
 /** What the conductor stands: k²S², with what k rests on. */
-export function standsWords({ k, stands }: FaultWithstand): string {
-  return `It stands ${energy(stands)}, k²S² with k ${significant(k.k / 1e6, 3)}${thin}A·s½/mm².`;
+export function standsWords(of: FaultWithstand): string {
+  return `It stands ${energy(of.stands)}, k²S² with k ${kWords(of)}.`;
 }
 
 /** One end of the lead: how long the conductor stands the current, and what the device makes of it. */
