@@ -9,7 +9,10 @@ export interface BenchCase {
 
 const still: Scenario['surroundings'] = { kind: 'stillAir', ambient_degC: 20 };
 
-/** Cases to start from, all invented: two leads whose device cannot see their trouble, and one with a poor contact on a long run. */
+/**
+ * Cases to start from, all invented: two leads whose device cannot see their trouble, and one with a poor contact on a
+ * long run.
+ */
 export const benchCases: readonly BenchCase[] = [
   {
     words: 'A suspect lead, marked 1.5 mm², behind a 13 A plug fuse',

@@ -6,7 +6,10 @@ import { ratingOf } from './limits-of.ts';
 /** Conductor temperature that rules take during a fault of a 70 °C cable [K]. */
 export const faultTemperature = kelvin(70);
 
-/** Conductor temperature that a fault takes where none is told [K]: the rating of the insulation, short of the metal's melting. */
+/**
+ * Conductor temperature that a fault takes where none is told [K]: the rating of the insulation, short of the metal's
+ * melting.
+ */
 export function usualFaultTemperature(cable: Cable): number {
   return Math.min(ratingOf(cable) ?? faultTemperature, cable.conductor.metal.melting.value);
 }

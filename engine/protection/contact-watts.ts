@@ -49,8 +49,8 @@ const plainNames: Readonly<Record<ContactKind, string>> = {
 };
 
 /**
- * The contacts of a scenario's lead: those listed, each by its name or else by its kind and its place among that kind ('terminal 2'), then
- * what `contact_ohm` tells of the rest together.
+ * The contacts of a scenario's lead: those listed, each by its name or else by its kind and its place among that kind
+ * ('terminal 2'), then what `contact_ohm` tells of the rest together.
  */
 export function contactsOf({ lead }: Pick<Scenario, 'lead'>): Contact[] {
   const listed = lead?.contacts ?? [];
@@ -66,8 +66,8 @@ export function contactsOf({ lead }: Pick<Scenario, 'lead'>): Contact[] {
 }
 
 /**
- * Heat of the lead's contacts while each loaded core carries `I` [A] with its conductor at `T` [K]; null where it has none. As metres of
- * lead they are told without current, too: both heats go with its square.
+ * Heat of the lead's contacts while each loaded core carries `I` [A] with its conductor at `T` [K]; null where it has
+ * none. As metres of lead they are told without current, too: both heats go with its square.
  */
 export function contactsAt({ scenario, cable, n }: ThermalCase, I: number, T: number): ContactsBeside | null {
   const contacts = contactsOf(scenario);
@@ -87,8 +87,8 @@ export interface UsualContact extends Cited {
 }
 
 /**
- * Orders of size of contact resistance, to show what a poor contact does; measured values differ widely. Only the fuse has a
- * bound: BS 1362 allows it 1 W at its rating, which is 5.9 mΩ hot for 13 A.
+ * Orders of size of contact resistance, to show what a poor contact does; measured values differ widely. Only the fuse
+ * has a bound: BS 1362 allows it 1 W at its rating, which is 5.9 mΩ hot for 13 A.
  */
 export const usualContacts: readonly UsualContact[] = [
   { kind: 'pin', words: 'plug pin in its socket', sound: 0.5e-3, poor: 20e-3, ...practice() },

@@ -50,8 +50,9 @@ export interface FaultCleared extends FaultLoop {
 }
 
 /**
- * The loop of a fault at the far end of `length` [m] of a lead: up to the origin, fixed wiring, the lead out, and the same way back on a
- * protective conductor of the lead's own size. Times are those of a final circuit on TN earthing; North American rules set none.
+ * The loop of a fault at the far end of `length` [m] of a lead: up to the origin, fixed wiring, the lead out, and the
+ * same way back on a protective conductor of the lead's own size. Times are those of a final circuit on TN earthing;
+ * North American rules set none.
  */
 export function faultLoop({ conductor }: Cable, path: FaultPath, length: number, usage: Practice): FaultLoop {
   const { U0, Ze, fixed, T } = path;
@@ -70,7 +71,10 @@ export function faultLoop({ conductor }: Cable, path: FaultPath, length: number,
   return { usage, loop, nearEnd: U0 / Ze, limit, T, length };
 }
 
-/** Whether `device` clears the fault, by the guaranteed slow edge: in time, or by the North American question of an effective path. */
+/**
+ * Whether `device` clears the fault, by the guaranteed slow edge: in time, or by the North American question of an
+ * effective path.
+ */
 export function faultCleared(of: FaultLoop, device: Device): FaultCleared {
   const slow = (I: number) => slowest(device, I, 'guaranteed');
   const clearing = of.limit ? clearsInTime(of.loop, slow, of.limit) : effectivePath(of.loop, slow);

@@ -30,8 +30,9 @@ export interface FaultWithstand {
 }
 
 /**
- * The adiabatic question of IEC 60364-4-43 434.5.2 for the lead's own conductor at both ends of the loop's current: a large one is cleared by
- * the device's let-through, a small one lasts longest. Null where the insulation has no limit for a short circuit.
+ * The adiabatic question of IEC 60364-4-43 434.5.2 for the lead's own conductor at both ends of the loop's current: a
+ * large one is cleared by the device's let-through, a small one lasts longest. Null where the insulation has no limit
+ * for a short circuit.
  */
 export function faultWithstand(cable: Cable, of: FaultLoop, device: Device | null): FaultWithstand | null {
   const { conductor, insulation } = cable;

@@ -2,6 +2,8 @@ import type { Conductor } from '../conductor/conductor.ts';
 import { resistanceRatio } from '../material/resistivity.ts';
 import { cite } from './cited.ts';
 
+export { faultTemperature } from '../heating/fault-temperature.ts';
+
 /** One piece of the path of a fault current beyond the origin. */
 export interface LoopPart {
   /** What it is: 'line, 30 m lead'. */

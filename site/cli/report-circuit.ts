@@ -13,7 +13,9 @@ import {
 } from '#engine';
 import { degrees, figures } from './figures.ts';
 
-/** Heat of each contact when the conductor is at its hottest, beside the lead's own; null where the case has no contacts. */
+/**
+ * Heat of each contact when the conductor is at its hottest, beside the lead's own; null where the case has no contacts.
+ */
 export function contactsReport({ thermal, run }: Prediction) {
   const { I, conductor, t } = hottestMoment(run.curves);
   const beside = contactsAt(thermal, I, conductor);
@@ -31,7 +33,10 @@ export function contactsReport({ thermal, run }: Prediction) {
   };
 }
 
-/** The loop of the case's fault, whether its device clears it, and what the conductor stands; null where no fault path is told. */
+/**
+ * The loop of the case's fault, whether its device clears it, and what the conductor stands; null where no fault path is
+ * told.
+ */
 export function loopReport({ scenario, thermal }: Prediction) {
   const of = faultOf(thermal);
   if (!of) return null;

@@ -1,7 +1,6 @@
-import { faultTemperature } from '../../heating/fault-temperature.ts';
 import { metals } from '../../material/metals.ts';
 import { resistanceRatio } from '../../material/resistivity.ts';
-import { loopOf } from '../../protection/loop.ts';
+import { faultTemperature, loopOf } from '../../protection/loop.ts';
 import { celsius, kelvin } from '../../quantity.ts';
 import { amount, given, percentText, temperatureText } from '../figures.ts';
 import { staysApart } from '../guard.ts';
