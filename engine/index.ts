@@ -72,12 +72,7 @@ export type { Leaning, OutcomeMeaning, ReadQuantity } from './bench/identify/out
 export { type Prior, type Priors, usualPriors } from './bench/identify/priors.ts';
 export type { MassTimesResistance, MetalProduct } from './bench/identify/product.ts';
 export type { AgainstMarking, EqualCopper, Interval, SizeStanding } from './bench/identify/size.ts';
-export {
-  type IdentifySentence,
-  type IdentifySentenceId,
-  identifyText,
-  identifyWords,
-} from './bench/identify/words.ts';
+export { type IdentifySentence, type IdentifySentenceId, identifyText, identifyWords } from './bench/identify/words.ts';
 export {
   limitOfError,
   type Meter,
@@ -243,6 +238,7 @@ export {
   tableResistance,
 } from './conductor/iec60228.ts';
 export { OutOfRange, within } from './errors.ts';
+export { type BenchCase, benchCases } from './examples/bench-cases.ts';
 export { benchStart, type CastKey, cast, castScenario, planStart } from './examples/cast.ts';
 export { adiabaticTime } from './heating/adiabatic.ts';
 export {
@@ -271,6 +267,7 @@ export {
 } from './heating/by-resistance.ts';
 export { type DropGuide, dropGuides } from './heating/drop-guides.ts';
 export type { HeatEvent } from './heating/events.ts';
+export { faultTemperature, faultTemperatureOf, usualFaultTemperature } from './heating/fault-temperature.ts';
 export { type HeldAt, heldAt, type LimitStanding, ratingColumns, shortTime } from './heating/insulation-at.ts';
 export {
   type Crossing,
@@ -393,7 +390,9 @@ export {
   type ContactHeat,
   type ContactKind,
   type ContactsBeside,
+  contactsAt,
   contactsBeside,
+  contactsOf,
   type UsualContact,
   usualContacts,
 } from './protection/contact-watts.ts';
@@ -407,12 +406,25 @@ export {
   type Energy,
   energyOver,
   type MakerEnergy,
+  outlasts,
   usualCapacity,
 } from './protection/device-energy.ts';
 export { device, deviceFamilies, deviceOf, type FamilyEntry, standardRatings } from './protection/devices.ts';
 export { disconnectionTime, type Earthing, type TimeLimit } from './protection/disconnection.ts';
 export { type DropTable, printedDrop } from './protection/drop-table.ts';
 export { type Factor, factorProduct, ratingInPlace, tableCurrentNeeded } from './protection/factors.ts';
+export {
+  type FaultCleared,
+  type FaultLoop,
+  type FaultPath,
+  type FixedWiring,
+  faultCleared,
+  faultLoop,
+  faultOf,
+  faultPathOf,
+  faultStatements,
+} from './protection/fault-loop.ts';
+export { type FaultWithstand, faultWithstand, type WithstandAt } from './protection/fault-withstand.ts';
 export { adjustmentFactor, groupingFactor } from './protection/grouping-factor.ts';
 export type { Guard, Slowest } from './protection/guard.ts';
 export { harmMatrix, type MatrixCell, type MatrixRow, type RuleStanding } from './protection/harm-matrix.ts';
@@ -440,7 +452,6 @@ export { classThreeEnergy, type MeltingEnergy, meltingEnergy } from './protectio
 export {
   coldReadingShare,
   conventionalRho,
-  faultTemperature,
   greatestLoop,
   type LongestRun,
   type Loop,
@@ -466,6 +477,7 @@ export { type InSeries, inSeries, type Operation } from './protection/operation.
 export { type OtherSense, otherSenses } from './protection/other-senses.ts';
 export { plugFuseRule, plugRow } from './protection/plug-fuse-rule.ts';
 export { type Promised, promised } from './protection/promised.ts';
+export { faultVolts, type Prospective, prospectiveOf, socketCurrent } from './protection/prospective.ts';
 export { type Race, type RaceFirst, raceOf, shareUsed } from './protection/race.ts';
 export { instantaneous, regulationCurrent } from './protection/regulation-currents.ts';
 export { isCord, type RuleQuestion, ruledMetal, ruleOfCase, soundCable } from './protection/rule-of-case.ts';
@@ -479,13 +491,7 @@ export {
   selectiveGG,
 } from './protection/selectivity.ts';
 export { predictWithDevice, seriesOf } from './protection/series-of.ts';
-export {
-  branchSizes,
-  dropFrom,
-  fixedSizes,
-  plugCordSizes,
-  type SizesAndRule,
-} from './protection/size-asks.ts';
+export { branchSizes, dropFrom, fixedSizes, plugCordSizes, type SizesAndRule } from './protection/size-asks.ts';
 export { nextStandardRating, usualRatings } from './protection/standard-ratings.ts';
 export {
   flatTwinRatings,
@@ -592,6 +598,7 @@ export { type Parsed, parseScenario } from './scenario/parse.ts';
 export type {
   CableSpec,
   DeviceSpec,
+  FaultSpec,
   MetalValues,
   OwnDevice,
   PlasticValues,
