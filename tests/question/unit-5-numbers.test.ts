@@ -2,7 +2,7 @@
 // of the stem; the engine is asked again, by way of `predict`, for what each answer says of its case; and print has the last word.
 import { expect, it } from 'vitest';
 import { predict } from '#engine';
-import { massTimesResistance } from '#engine/bench/identify/product.ts';
+import { identify } from '#engine/bench/identify/identify.ts';
 import { metals } from '#engine/material/metals.ts';
 import { templatesOfLesson } from '#engine/question/templates.ts';
 import type { NumberAnswer, Practice, TemplateSpec } from '#engine/question/types.ts';
@@ -12,7 +12,7 @@ import { benchWattsSpec } from '#engine/question/unit-5/bench-watts.ts';
 import { fourWiresSpec } from '#engine/question/unit-5/four-wires.ts';
 import { howSureSpec } from '#engine/question/unit-5/how-sure.ts';
 import { ohmsTimesGramsSpec } from '#engine/question/unit-5/ohms-times-grams.ts';
-import { massShare, productOf } from '#engine/question/unit-5/suspects.ts';
+import { layFactor, massShare, nearestMetal, productOf } from '#engine/question/unit-5/suspects.ts';
 import { twoWiresSpec } from '#engine/question/unit-5/two-wires.ts';
 import { unitOf } from '#engine/question/units.ts';
 import { firstCase, practices, questions, some, testNumbers, testSpecs } from './number-templates.ts';
@@ -64,12 +64,19 @@ it('the lead of Q68 and Q68b takes on the bench the volts and watts that are ask
   }
 });
 
-it('a metal’s product lies where the identification of leads takes it to lie', () => {
-  for (const metal of ['copper', 'aluminium', 'steel'] as const) {
-    const { rho20, density } = metals[metal];
-    expect(productOf(metals[metal])).toBe(rho20.value * density.value);
+it('a metal’s product, with the lay of the strands, lies where the identification of leads looks for it', () => {
+  const bands = identify({}).massTimesResistance.metals;
+  for (const [metal, candidate] of [
+    ['copper', 'copper'],
+    ['aluminium', 'aluminium'],
+    ['steel', 'steel'],
+    ['cca10', 'cladAluminium'],
+  ] as const) {
+    const { low, high } = bands.find((one) => one.metal === candidate) as { low: number; high: number };
+    expect(productOf(metals[metal]), metal).toBeGreaterThan(low);
+    expect(productOf(metals[metal]) * layFactor ** 2, metal).toBeLessThan(high);
+    expect(nearestMetal(productOf(metals[metal]) * layFactor ** 2)).toBe(metal);
   }
-  expect(massTimesResistance).toBeTypeOf('function');
 });
 
 /** The answer to a case of our choice, in its own unit. */
