@@ -43,7 +43,7 @@ function wrongOf(drawn: BenchLoad, practice: Practice): WrongValue[] {
 
 const law = formula(
   String.raw`U = I \cdot 2L \cdot R'_{20} (1 + \alpha(\theta - 20))`,
-  'U is I times two L times R twenty for each length, times one plus alpha times theta less twenty.',
+  'U is I times two L times R prime twenty, times one plus alpha times theta less twenty.',
 );
 
 function built(drawn: BenchLoad, practice: Practice): BuiltNumber {

@@ -50,7 +50,7 @@ function wrongOf(drawn: BenchLoad, practice: Practice): WrongValue[] {
 
 const law = formula(
   String.raw`P = I^2 \cdot 2L \cdot R'_{20} (1 + \alpha(\theta - 20))`,
-  'P is I squared times two L times R twenty for each length, times one plus alpha times theta less twenty.',
+  'P is I squared times two L times R prime twenty, times one plus alpha times theta less twenty.',
 );
 
 function built(drawn: BenchLoad, practice: Practice): BuiltNumber {

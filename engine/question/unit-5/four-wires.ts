@@ -92,7 +92,7 @@ function wrongOf(drawn: Case, practice: Practice): WrongValue[] {
 
 const law = formula(
   String.raw`R'_{20} = \frac{U}{I \cdot 2L \cdot (1 + \alpha(\theta - 20))}`,
-  'R twenty for each length is U over three factors: I, two L, and one plus alpha times theta less twenty.',
+  'R prime twenty is U over three factors: I, two L, and one plus alpha times theta less twenty.',
 );
 
 function built(drawn: Case, practice: Practice): BuiltNumber {

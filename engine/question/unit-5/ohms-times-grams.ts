@@ -75,7 +75,7 @@ function wrongOf(drawn: Case, practice: Practice): WrongValue[] {
 
 const law = formula(
   String.raw`R' \cdot m' = \frac{\rho}{A} \cdot d A = \rho d`,
-  'R for each length times m for each length is rho over A times d A. The area cancels: rho times d.',
+  'R prime times m prime is rho over A times d A. The area cancels: rho times d.',
 );
 
 function built(drawn: Case, practice: Practice): BuiltNumber {
