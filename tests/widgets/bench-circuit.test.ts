@@ -67,7 +67,9 @@ it('tells the loop, its verdict and the allowed time, and whether the conductor 
   expect(text(fault())).toMatch(/657 A at the near end/);
   await expect.element(page.getByRole('img', { name: /A fault at the far end: line, fixed 0\.179/ })).toBeVisible();
   // the harm set is looked for up to the current of this path
-  expect(text(page.getByRole('region', { name: 'Verdict', exact: true }))).toMatch(/up to 657 A: U0\/Ze/);
+  const verdict = page.getByRole('region', { name: 'Verdict', exact: true });
+  await expect.element(verdict).toBeVisible();
+  expect(text(verdict)).toMatch(/up to 657 A: U0\/Ze/);
   expect(broken()).toBeUndefined();
 });
 
