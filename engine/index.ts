@@ -1,6 +1,7 @@
 // The engine's public face. SI inside: metres, kilograms, seconds, amperes, kelvin; names say so where they differ.
 // Sorted by file; the folders are the topics.
 
+export { type AgainstLimit, againstGreatest, type Conformity } from './bench/conformity.ts';
 export {
   type ColdReading,
   conductorTemperature,
@@ -41,6 +42,13 @@ export {
 export type { Residuals } from './bench/fit/residuals.ts';
 export type { FitEnd, FitProgress, Fitted, FitWords, LogFit, Untold } from './bench/fit/result.ts';
 export { type StepSpan, stepsOfLog } from './bench/fit/steps.ts';
+export {
+  type Connection,
+  type LoopMeasurement,
+  loopModel,
+  type PerMetre,
+  resistancePerMetre,
+} from './bench/four-wire.ts';
 export { identifiedCable } from './bench/identified-cable.ts';
 export {
   type CandidateId as IdentifiedMetal,
@@ -70,6 +78,40 @@ export {
   identifyText,
   identifyWords,
 } from './bench/identify/words.ts';
+export {
+  limitOfError,
+  type Meter,
+  type MeterRange,
+  type Reading,
+  rangeFor,
+  readingFrom,
+  readMeter,
+} from './bench/instruments/meter.ts';
+export {
+  calliper,
+  clampMeter,
+  clampMeterDc,
+  jawPlace,
+  meters,
+  milliohmMeter,
+  multimeterAmps,
+  multimeterOhms,
+  multimeterVolts,
+  multimeterVoltsAc,
+  needleMeter,
+  panelMeter,
+  pocketScale,
+  tapeMeasure,
+  thermometerReader,
+} from './bench/instruments/records.ts';
+export { readTape, type TapeMeasure, tapeLimit } from './bench/instruments/tape.ts';
+export {
+  readThermocouple,
+  type ThermocoupleClass,
+  type ThermometerReader,
+  thermocoupleClass,
+  thermocoupleTolerance,
+} from './bench/instruments/thermocouple.ts';
 export { type BenchJob, emptyJob, type FoundOnLead, type ParsedJob, parseJob } from './bench/job-schema.ts';
 export {
   abortStops,
@@ -136,7 +178,38 @@ export type {
   TimeForm,
 } from './bench/readings/types.ts';
 export { type LogHeads, type LogLine, linesToCsv, writeLog } from './bench/readings/write.ts';
+export { energyOf, powerOf, resistanceOf, sameInstrument } from './bench/readings-together.ts';
+export { type RiseOfResistance, riseModel, temperatureByRise } from './bench/rise-by-resistance.ts';
 export { type PlateauOptions, plateaus, type SupplyPlateau } from './bench/steps.ts';
+export {
+  type Distribution,
+  fromInterval,
+  fromLimit,
+  fromStep,
+  type Limited,
+} from './bench/uncertainty/distributions.ts';
+export { toleranceOf, type Written, written } from './bench/uncertainty/figures.ts';
+export { type Input, type Model, pairCorrelated } from './bench/uncertainty/model.ts';
+export {
+  type Checked,
+  checkByTrials,
+  type Interval as CoverageInterval,
+  monteCarlo,
+  type Propagated,
+  type Trials,
+} from './bench/uncertainty/monte-carlo.ts';
+export {
+  type BudgetLine,
+  type Expanded,
+  effectiveDof,
+  expanded,
+  propagate,
+  type Uncertainty,
+} from './bench/uncertainty/propagate.ts';
+export type { SecondOrder } from './bench/uncertainty/second-order.ts';
+export { sensitivityOf } from './bench/uncertainty/sensitivity.ts';
+export { belowStudent, studentQuantile, withinStudent } from './bench/uncertainty/student.ts';
+export { correlationOf, type Repeated, repeated } from './bench/uncertainty/type-a.ts';
 export {
   copperOfSameResistance,
   type VerdictFacts,
