@@ -71,7 +71,14 @@ export type { MeasurementId, NextMeasurement } from './bench/identify/next.ts';
 export type { Leaning, OutcomeMeaning, ReadQuantity } from './bench/identify/outcomes.ts';
 export { type Prior, type Priors, usualPriors } from './bench/identify/priors.ts';
 export type { MassTimesResistance, MetalProduct } from './bench/identify/product.ts';
-export type { AgainstMarking, EqualCopper, Interval, SizeStanding } from './bench/identify/size.ts';
+export {
+  type AgainstMarking,
+  type EqualCopper,
+  type Interval,
+  type Reference as MarkedReference,
+  referenceOf,
+  type SizeStanding,
+} from './bench/identify/size.ts';
 export {
   type IdentifySentence,
   type IdentifySentenceId,
@@ -104,6 +111,7 @@ export {
   tapeMeasure,
   thermometerReader,
 } from './bench/instruments/records.ts';
+export { handHeldSet, panelSet, type SetLimits, setByLimits, type TestSet } from './bench/instruments/sets.ts';
 export { readTape, type TapeMeasure, tapeLimit } from './bench/instruments/tape.ts';
 export {
   readThermocouple,
@@ -181,6 +189,7 @@ export { type LogHeads, type LogLine, linesToCsv, writeLog } from './bench/readi
 export { energyOf, powerOf, resistanceOf, sameInstrument } from './bench/readings-together.ts';
 export { type RiseOfResistance, riseModel, temperatureByRise } from './bench/rise-by-resistance.ts';
 export { type PlateauOptions, plateaus, type SupplyPlateau } from './bench/steps.ts';
+export { type KnownLead, type ShownBy, type TwoAndFour, twoAndFour } from './bench/two-and-four.ts';
 export {
   type Distribution,
   fromInterval,
