@@ -70,7 +70,7 @@ export { type Candidate, type Identification, identify, type Mark } from './benc
 export type { MeasurementId, NextMeasurement } from './bench/identify/next.ts';
 export type { Leaning, OutcomeMeaning, ReadQuantity } from './bench/identify/outcomes.ts';
 export { type Prior, type Priors, usualPriors } from './bench/identify/priors.ts';
-export type { MassTimesResistance, MetalProduct } from './bench/identify/product.ts';
+export { type MassTimesResistance, type MetalProduct, straightProduct } from './bench/identify/product.ts';
 export {
   type AgainstMarking,
   type EqualCopper,
