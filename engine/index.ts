@@ -155,12 +155,12 @@ export {
 } from './bench/power-checks.ts';
 export {
   type CaseDoubt,
+  caseDoubt,
   type DoubtId,
   type PredictedBand,
   type PredictedEvent,
   type PredictedMoment,
   predictedBand,
-  usualDoubt,
 } from './bench/predicted-band.ts';
 export {
   type Decoder,
@@ -201,8 +201,8 @@ export { toleranceOf, type Written, written } from './bench/uncertainty/figures.
 export { type Input, type Model, pairCorrelated } from './bench/uncertainty/model.ts';
 export {
   type Checked,
+  type CoverageInterval,
   checkByTrials,
-  type Interval as CoverageInterval,
   monteCarlo,
   type Propagated,
   type Trials,
@@ -475,6 +475,7 @@ export { type InSeries, inSeries, type Operation } from './protection/operation.
 export { type OtherSense, otherSenses } from './protection/other-senses.ts';
 export { plugFuseRule, plugRow } from './protection/plug-fuse-rule.ts';
 export { type Promised, promised } from './protection/promised.ts';
+export { type Race, type RaceFirst, raceOf, shareUsed } from './protection/race.ts';
 export { instantaneous, regulationCurrent } from './protection/regulation-currents.ts';
 export { isCord, type RuleQuestion, ruledMetal, ruleOfCase, soundCable } from './protection/rule-of-case.ts';
 export type { RuleOutcome, RuleStep, RuleVerdict, TestStep, ValueStep } from './protection/rule-steps.ts';

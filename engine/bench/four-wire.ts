@@ -23,7 +23,10 @@ export type Connection =
 export interface LoopMeasurement {
   /** Voltage [V] at the current `I` [A], as read: the meter's sign counts. */
   readonly U: Measured & Partial<Reading>;
-  /** The voltage with the current turned round, below 0, where it was read: the mean of both sizes is free of thermal EMF. */
+  /**
+   * The voltage with the same current turned round, below 0, where it was read: the mean of both sizes is free of thermal EMF
+   * and of the meter's zero, though the latter is left in the uncertainty.
+   */
   readonly reversed?: Measured & Partial<Reading>;
   readonly I: Measured;
   /** Length of the lead [m]. */
@@ -46,19 +49,14 @@ export interface PerMetre {
   readonly asFound: Uncertainty;
   /** What test leads left in the reading add to `asFound`, by what is known of them [Ω/m]; null where they are not in it. */
   readonly leadsInIt: number | null;
-  /** Thermal EMF in the circuit [V], by turning the current round; null where that was not done. */
+  /** Thermal EMF in the circuit [V], not told from the meter's zero, by turning the current round; null where that was not done. */
   readonly emf: Measured | null;
   /** Where the figures do not mean what they seem to, in sentences. */
   readonly limits: readonly string[];
 }
 
-const input = (name: string, unit: string, { value, u, dof }: Measured): Input => ({
-  name,
-  unit,
-  value,
-  u,
-  ...(dof === undefined ? {} : { dof }),
-});
+/** A measured value as an input of the model; a reading brings the shape of its doubt. */
+const input = (name: string, unit: string, of: Measured): Input => ({ ...of, name, unit });
 
 /** Resistance of the leads that the computation takes off [Ω]: what is known of them, or nothing, with what zeroing leaves. */
 function takenOff(of: Connection): Measured | null {
@@ -102,11 +100,11 @@ export function loopModel(of: LoopMeasurement, to20 = true): Model {
     : { inputs, f };
 }
 
-/** Half the sum of both directions' readings: the scale error falls out of it, but for what the two differ. */
+/** Half the sum of both directions' readings: the scale error falls out of it, but for what the two differ; the meter's zero does not. */
 function emfOf(U: LoopMeasurement['U'], reversed: LoopMeasurement['U']): Measured {
   const lasting = lastingPart(U) - lastingPart(reversed);
   const [a, b] = [U, reversed].map((one) => one.u ** 2 - lastingPart(one) ** 2) as [number, number];
-  return { value: (U.value + reversed.value) / 2, u: Math.sqrt(lasting ** 2 + a + b) / 2 };
+  return { value: (U.value + reversed.value) / 2, u: Math.hypot(Math.sqrt(lasting ** 2 + a + b) / 2, U.zero ?? 0) };
 }
 
 function limitsOf({ connection, reversed }: LoopMeasurement): string[] {

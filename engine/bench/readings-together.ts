@@ -19,17 +19,21 @@ function joined(a: Reading, b: Reading, value: number): Reading {
   return readingFrom(value, lasting * Math.abs(value), random * Math.abs(value));
 }
 
-/** Resistance U/I [Ω] of a voltmeter's and an ammeter's reading, neither of them 0. */
+/** Refuses readings whose parts cannot be told as shares: there is no share of nothing. */
+function checkPair(U: Reading, I: Reading): void {
+  within('size of the voltage', Math.abs(U.value), [1e-9, 1e6], 'V');
+  within('size of the current', Math.abs(I.value), [1e-9, 1e6], 'A');
+}
+
+/** Resistance U/I [Ω] of a voltmeter's and an ammeter's reading, neither of them 0 (1 nV and 1 nA at least). */
 export function resistanceOf(U: Reading, I: Reading): Reading {
-  within('size of the current', Math.abs(I.value), [Number.MIN_VALUE, Number.MAX_VALUE], 'A');
-  within('size of the voltage', Math.abs(U.value), [Number.MIN_VALUE, Number.MAX_VALUE], 'V');
+  checkPair(U, I);
   return joined(U, I, U.value / I.value);
 }
 
-/** Power U·I [W] of a voltmeter's and an ammeter's reading, neither of them 0; DC, or AC into pure resistance. */
+/** Power U·I [W] of a voltmeter's and an ammeter's reading, neither of them 0 (1 nV and 1 nA at least); DC, or AC into pure resistance. */
 export function powerOf(U: Reading, I: Reading): Reading {
-  within('size of the current', Math.abs(I.value), [Number.MIN_VALUE, Number.MAX_VALUE], 'A');
-  within('size of the voltage', Math.abs(U.value), [Number.MIN_VALUE, Number.MAX_VALUE], 'V');
+  checkPair(U, I);
   return joined(U, I, U.value * I.value);
 }
 

@@ -41,7 +41,7 @@ export function riseModel({ cold, hot, T, alpha20, beta20 = 0 }: RiseOfResistanc
  * value without parts is taken to be wholly so). Null where the resistances name no temperature.
  */
 export function temperatureByRise(of: RiseOfResistance): Uncertainty | null {
-  within('resistance, cold', of.cold.value, [Number.MIN_VALUE, Number.MAX_VALUE], 'Ω');
+  within('resistance, cold', of.cold.value, [1e-9, 1e12], 'Ω');
   within('temperature, cold', of.T.value, [200, 500], 'K');
   const model = riseModel(of);
   return Number.isFinite(model.f(model.inputs.map(({ value }) => value))) ? propagate(model) : null;

@@ -2,6 +2,7 @@ import { buildCase, leadResistance } from '../../heating/thermal-case.ts';
 import { T20 } from '../../material/resistivity.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import type { BenchLog } from '../log.ts';
+import { studentQuantile, withinStudent } from '../uncertainty/student.ts';
 import { astray, type Covariance, covarianceOf } from './covariance.ts';
 import { type ColumnUncertainty, type Drive, driveOf } from './drive.ts';
 import { type Forward, forwardOf } from './forward.ts';
@@ -10,7 +11,6 @@ import { type Weighed, weighed, withFree } from './readings.ts';
 import { residualsOf } from './residuals.ts';
 import type { FitEnd, FitProgress, Fitted, LogFit, Untold } from './result.ts';
 import { type SearchEnd, searching } from './search.ts';
-import { studentQuantile, withinStudent } from './student.ts';
 import { atBounds, boundTogether, nextToHold, tellingOf } from './untold.ts';
 import { fitWords } from './words.ts';
 

@@ -42,12 +42,18 @@ export interface Reading extends Measured {
   readonly systematic: number;
   /** Standard uncertainty of the error that is new at each reading (resolution), in the unit of the value. */
   readonly random: number;
+  /** That of the lasting error which does not turn with the sign (zero and digits); part of `systematic`. Nothing unless given. */
+  readonly zero?: number;
+  /** Of what shape the doubt is, where one part outweighs the other; taken for normal where not given. */
+  readonly distribution?: Limited;
 }
 
 /** A reading from its two parts, which are independent. */
 export function readingFrom(value: number, systematic: number, random: number): Reading {
   return { value, u: Math.hypot(systematic, random), dof: Number.POSITIVE_INFINITY, systematic, random };
 }
+
+const outweighs = 3; // times the other part: a rectangular one then still shows in the sum
 
 /** The lowest range that holds a reading; refused above the highest, where the display would read over. */
 export function rangeFor({ name, unit, ranges }: Meter, reading: number): MeterRange {
@@ -75,6 +81,9 @@ export function readMeter(
 ): Reading {
   within(`reading of the ${meter.name}`, reading, [-range.top, range.top], meter.unit);
   within('further share of the reading', further, [0, 1], '');
+  const shape = meter.shape ?? 'rectangular';
   const limit = limitOfError(range, reading) + further * Math.abs(reading);
-  return readingFrom(reading, fromLimit(limit, meter.shape), fromStep(range.step));
+  const read = readingFrom(reading, fromLimit(limit, shape), fromStep(range.step));
+  const zero = fromLimit(limitOfError(range, 0), shape);
+  return { ...read, zero, ...(read.systematic > outweighs * read.random ? { distribution: shape } : {}) };
 }

@@ -44,38 +44,41 @@ function meanSquare(dof: number, { normal }: Chance): number {
   return sum / nu;
 }
 
-/** How one input is drawn from a normal deviate of its own (correlated, or itself normal) or, where none is needed, straight. */
-function drawOf({ value, u, dof, distribution = 'normal' }: Input, chance: Chance) {
-  if (distribution === 'normal') return (z: number) => value + u * z;
+const isLimited = (of: Input['distribution']): of is Limited =>
+  of !== undefined && of !== 'normal' && of !== 'Student t';
+
+/** How one input is drawn, from a normal deviate `z`; null where it needs none. */
+function drawOf({ value, u, dof, distribution }: Input, chance: Chance): (z: number | null) => number {
+  if (isLimited(distribution))
+    return (z) => value + u * deviateAt(distribution, z === null ? chance.uniform() : belowNormal(z));
   if (distribution === 'Student t')
-    return (z: number) => value + (u * z) / Math.sqrt(meanSquare(dof ?? Number.POSITIVE_INFINITY, chance));
-  const shape: Limited = distribution;
-  return (z: number | null) => value + u * deviateAt(shape, z === null ? chance.uniform() : belowNormal(z));
+    return (z) => value + (u * (z ?? 0)) / Math.sqrt(meanSquare(dof ?? Number.POSITIVE_INFINITY, chance));
+  return (z) => value + u * (z ?? 0);
 }
 
 /**
- * Draws of a model's inputs, one row a call, from the text `seed`. Student's t is scaled by u, so it spreads wider than u
- * (JCGM 101, 6.4.9). Correlated inputs are drawn through correlated normal deviates: exact for normal inputs and for r = ±1;
- * for others r comes out up to 0.02 off.
+ * Draws of a model's inputs from the text `seed`: each call fills and returns one and the same row. Student's t is scaled by u,
+ * so it spreads wider than u (JCGM 101, 6.4.9). Correlated inputs are drawn through correlated normal deviates: exact for
+ * normal inputs and for r = ±1; for others r comes out up to 0.02 off.
  */
-export function drawsOf(of: Model, seed: string): () => number[] {
+export function drawsOf(of: Model, seed: string): () => readonly number[] {
   const chance = chanceOf(seed);
-  const n = of.inputs.length;
   const draws = of.inputs.map((input) => drawOf(input, chance));
-  const straight = of.inputs.map(
-    ({ distribution = 'normal' }, i) =>
-      distribution !== 'normal' && distribution !== 'Student t' && !isCorrelated(of, i),
-  );
+  const straight = of.inputs.map(({ distribution }, i) => isLimited(distribution) && !isCorrelated(of, i));
   const L = of.correlation ? rootOfCorrelation(of) : null;
-  const z = new Array<number>(n).fill(0);
+  const z = new Array<number>(draws.length).fill(0);
+  const row = new Array<number>(draws.length).fill(0);
+  const mixed = (i: number) => {
+    if (!L) return z[i] as number;
+    let sum = 0;
+    for (let j = 0; j <= i; j++) sum += (L[i]?.[j] as number) * (z[j] as number);
+    return sum;
+  };
   return () => {
-    for (let i = 0; i < n; i++) z[i] = straight[i] ? 0 : chance.normal();
-    return draws.map((draw, i) => {
-      if (straight[i]) return (draw as (z: number | null) => number)(null);
-      const row = L?.[i];
-      let mixed = row ? 0 : (z[i] as number);
-      if (row) for (let j = 0; j <= i; j++) mixed += (row[j] as number) * (z[j] as number);
-      return draw(mixed);
+    for (let i = 0; i < z.length; i++) if (!straight[i]) z[i] = chance.normal();
+    draws.forEach((draw, i) => {
+      row[i] = draw(straight[i] ? null : mixed(i));
     });
+    return row;
   };
 }

@@ -26,7 +26,7 @@ export function written(
 ): Written | (Omit<Written, 'decimals'> & { decimals: null }) {
   if (!(u > 0)) return { value, u, decimals: null };
   const place = lastPlace(u, figures);
-  return { value: toPlace(value, place), u: toPlace(u, place), decimals: -place };
+  return { value: toPlace(value, place), u: toPlace(u, place), decimals: 0 - place };
 }
 
 /** Half a unit of the last of `figures` significant figures of `u`: the numerical tolerance δ of JCGM 101, 7.9.2; 0 where u is 0. */

@@ -16,7 +16,7 @@ export interface Input extends Measured {
 /** A measurement: a result computed from inputs. */
 export interface Model {
   readonly inputs: readonly Input[];
-  /** The result from values of the inputs, in their order. */
+  /** The result from values of the inputs, in their order. It must not keep the row, which is filled anew for each trial. */
   readonly f: (x: readonly number[]) => number;
   /** Correlation coefficients of the inputs, as a square table with ones in its diagonal; independent where not given. */
   readonly correlation?: readonly (readonly number[])[];
@@ -60,9 +60,9 @@ export function rootOfCorrelation(of: Model): number[][] {
 
 /** Throws where a model's numbers cannot be meant: what, where, and what would be right. */
 export function checkModel(of: Model): void {
-  for (const { name, value, u, dof, distribution } of of.inputs) {
-    within(name, value, [-Number.MAX_VALUE, Number.MAX_VALUE], '');
-    within(`standard uncertainty of ${name}`, u, [0, Number.MAX_VALUE], '');
+  for (const { name, unit, value, u, dof, distribution } of of.inputs) {
+    within(name, value, [-1e300, 1e300], unit);
+    within(`standard uncertainty of ${name}`, u, [0, 1e300], unit);
     if (dof !== undefined) within(`degrees of freedom of ${name}`, dof, [1, Number.POSITIVE_INFINITY], '');
     if (distribution === 'Student t' && dof === undefined)
       throw new OutOfRange(`degrees of freedom of ${name}, drawn from Student's t,`, Number.NaN, [1, 1e4], '');
@@ -75,7 +75,7 @@ export function checkModel(of: Model): void {
     }
   });
   if (of.correlation) rootOfCorrelation(of);
-  within('result of the model', resultAt(of), [-Number.MAX_VALUE, Number.MAX_VALUE], '');
+  within('result of the model', resultAt(of), [-1e300, 1e300], '');
 }
 
 /** The inputs' values, with those of `moved` (place and value) put in their stead. */

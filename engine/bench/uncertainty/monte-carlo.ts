@@ -6,7 +6,7 @@ import { checkModel, type Model } from './model.ts';
 import { expanded, propagate } from './propagate.ts';
 
 /** An interval of possible results, in their unit. */
-export interface Interval {
+export interface CoverageInterval {
   readonly low: number;
   readonly high: number;
 }
@@ -15,8 +15,8 @@ export interface Interval {
 export interface Propagated extends Measured {
   readonly share: number;
   /** As much left out below as above. */
-  readonly symmetric: Interval;
-  readonly shortest: Interval;
+  readonly symmetric: CoverageInterval;
+  readonly shortest: CoverageInterval;
   readonly trials: number;
   /** Whether value, u and both ends had settled to the tolerance before the trials ran out. */
   readonly settled: boolean;
@@ -47,14 +47,14 @@ function momentsOf(y: Float64Array): { value: number; u: number } {
 }
 
 /** The coverage interval that leaves out as much below as above, of results in rising order (JCGM 101, 7.7.1). */
-function symmetricOf(y: Float64Array, share: number): Interval {
+function symmetricOf(y: Float64Array, share: number): CoverageInterval {
   const q = Math.round(share * y.length);
   const r = Math.floor((y.length - q) / 2); // counted from 1
   return { low: y[r - 1] as number, high: y[r + q - 1] as number };
 }
 
 /** The shortest interval that holds the share of results in rising order (JCGM 101, 7.7.2). */
-function shortestOf(y: Float64Array, share: number): Interval {
+function shortestOf(y: Float64Array, share: number): CoverageInterval {
   const q = Math.round(share * y.length);
   let best = 0;
   for (let r = 1; r + q < y.length; r++)
@@ -63,7 +63,7 @@ function shortestOf(y: Float64Array, share: number): Interval {
 }
 
 /** Results of one batch of trials, in rising order. */
-function batchOf(f: Model['f'], draw: () => number[]): Float64Array {
+function batchOf(f: Model['f'], draw: () => readonly number[]): Float64Array {
   const y = Float64Array.from({ length: batch }, () => f(draw()));
   const broken = y.findIndex((v) => !Number.isFinite(v));
   within('result of a trial', broken < 0 ? 0 : (y[broken] as number), [-Number.MAX_VALUE, Number.MAX_VALUE], '');
@@ -94,8 +94,8 @@ function spreadOf(of: readonly (readonly number[])[]): number {
 
 /**
  * Result, uncertainty and coverage intervals of a model by drawing its inputs (JCGM 101): batches of 10 000 until twice the
- * doubt of value, u and both ends is within the numerical tolerance of u (7.9), or the trials run out. Two batches prove
- * nothing, so at least ten are run. The same seed gives the same figures.
+ * doubt of value, u and both ends is within the numerical tolerance of u (7.9), or the trials run out. Few batches prove
+ * little, so nothing counts as settled before ten. The same seed gives the same figures.
  */
 export function monteCarlo(of: Model, { seed, share = 0.95, most = 1e6, figures = 2, part = 1 }: Trials): Propagated {
   checkModel(of);
@@ -123,18 +123,19 @@ export function monteCarlo(of: Model, { seed, share = 0.95, most = 1e6, figures 
 export interface Checked {
   readonly byTrials: Propagated;
   /** value ± k·u of the law. */
-  readonly byLaw: Interval;
+  readonly byLaw: CoverageInterval;
   /** The numerical tolerance δ, in the unit of the result. */
   readonly tolerance: number;
-  /** How far the ends of the two intervals lie apart. */
-  readonly apart: Interval;
+  /** How far the lower ends of the two intervals lie apart, and the upper ones. */
+  readonly apart: { readonly low: number; readonly high: number };
   /** Whether both are within the tolerance: then the law is good enough for this model. */
   readonly agree: boolean;
 }
 
 /**
  * Whether the law of propagation is good enough for a model: both ends of its interval must lie within δ, half a unit of the
- * last of `figures` figures of u, of those by Monte Carlo (JCGM 101, clause 8). The trials settle to a fifth of δ where they can.
+ * last of `figures` figures of u, of those by Monte Carlo (JCGM 101, clause 8). The trials settle to a fifth of δ where they
+ * can; where `byTrials.settled` is false, chance may have decided.
  */
 export function checkByTrials(of: Model, asked: Trials): Checked {
   const law = propagate(of);

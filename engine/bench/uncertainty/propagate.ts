@@ -99,8 +99,8 @@ export function propagate(of: Model): Uncertainty {
 }
 
 /**
- * Coverage factor and expanded uncertainty at probability `share` (0.5 to 0.9999): Student's quantile at the whole degrees of
- * freedom (JCGM 100, G.3 and G.6.4). It takes the result for normal; one rectangular part that outweighs all others is not.
+ * Coverage factor and expanded uncertainty at probability `share` (0.5 to 0.9999): Student's quantile at its degrees of freedom
+ * (JCGM 100, G.3 and G.6.4). It takes the result for normal; one rectangular part that outweighs all others is not.
  */
 export function expanded({ u, dof = Number.POSITIVE_INFINITY }: Measured, share = 0.95): Expanded {
   within('coverage probability', share, [0.5, 0.9999], '');

@@ -17,16 +17,9 @@ function withinNormal(z: number): number {
   return Math.min(1, sum * Math.sqrt(2 / Math.PI) * Math.exp((-z * z) / 2));
 }
 
-/**
- * Probability that Student's t of `dof` degrees of freedom lies within ±`t`; the normal probability where `dof` is infinite.
- * Part degrees are dropped, as JCGM 100, G.4.1 allows. Finite sums of Abramowitz & Stegun 26.7.3 and 26.7.4 (from memory),
- * held to printed quantiles by the tests. Dimensionless.
- */
-export function withinStudent(t: number, dof: number): number {
-  within('degrees of freedom', dof, [1, Number.POSITIVE_INFINITY], '');
-  if (dof > mostDof) return withinNormal(Math.abs(t));
-  const nu = Math.floor(dof);
-  const theta = Math.atan(Math.abs(t) / Math.sqrt(nu));
+/** Probability within ±`t` of Student's t of `nu` whole degrees: finite sums of Abramowitz & Stegun 26.7.3, 26.7.4 (from memory). */
+function withinWhole(t: number, nu: number): number {
+  const theta = Math.atan(t / Math.sqrt(nu));
   const square = Math.cos(theta) ** 2;
   const odd = nu % 2;
   let term = odd ? Math.cos(theta) : 1;
@@ -36,6 +29,20 @@ export function withinStudent(t: number, dof: number): number {
     sum += term;
   }
   return odd ? (2 / Math.PI) * (theta + Math.sin(theta) * sum) : Math.sin(theta) * sum;
+}
+
+/**
+ * Probability that Student's t of `dof` degrees of freedom lies within ±`t`; the normal probability where `dof` is infinite.
+ * Between whole degrees it is taken straight in 1/dof, as JCGM 100, G.4.1 allows. Dimensionless.
+ */
+export function withinStudent(t: number, dof: number): number {
+  within('degrees of freedom', dof, [1, Number.POSITIVE_INFINITY], '');
+  const size = Math.abs(t);
+  if (dof > mostDof) return withinNormal(size);
+  const nu = Math.floor(dof);
+  const fewer = withinWhole(size, nu);
+  if (nu === dof) return fewer;
+  return fewer + (withinWhole(size, nu + 1) - fewer) * (nu + 1) * (1 - nu / dof);
 }
 
 /** Probability that Student's t of `dof` degrees of freedom is less than `t`; dimensionless. */
