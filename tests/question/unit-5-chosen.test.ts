@@ -115,8 +115,8 @@ it('D04: the excess is a few per cent of the loop, the current is in the table, 
     const stem = stemOf(question);
     const size = /three-core ([\d.]+ (?:mm²|AWG)) cord/.exec(stem)?.[1] as string;
     expect(number(stem, /carries ([\d.]+) A/)).toBeLessThanOrEqual(table[size] as number);
-    expect(number(stem, /reads (\d+) % more/)).toBeLessThanOrEqual(5);
-    expect(number(stem, /sheath is (\d+) K hotter/)).toBeGreaterThan(35);
+    expect(number(stem, /reads (\d+) % more/)).toBeLessThanOrEqual(6);
+    expect(number(stem, /sheath is (\d+) K hotter/)).toBeGreaterThan(33);
     expect([right(question), right(question, 1)]).toEqual(['broken strands', 'spot and rest']);
   }
 });
@@ -162,7 +162,8 @@ it('Q70b: the three other sentences repeat figures of the log, or claim nothing'
     expect(number(sentence('reached'), /At (\d+) A/)).toBe(number(stem, /last step, (\d+) A/));
     expect(number(sentence('reached'), /reached (\d+) °C/)).toBe(number(stem, /settled at (\d+) °C/));
     const R = number(stem, /have ([\d.]+) mΩ/) / (stem.includes('mΩ/ft') ? 0.3048 : 1);
-    expect(number(sentence('equal'), /of ([\d.]+) mm²/) / (17.241 / R)).toBeCloseTo(1, 1.9);
+    const [equal, wide] = numbers(sentence('equal'), /([\d.]+) mm²/g) as [number, number];
+    expect(Math.abs(equal - 17.241 / R)).toBeLessThan(wide / 2);
     expect(sentence('not established')).toContain('Not established');
     expect(['reached', 'equal', 'not established']).not.toContain(right(question));
   }

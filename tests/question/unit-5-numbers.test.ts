@@ -115,7 +115,7 @@ it.each<[string, number, number, number]>([
     1e-9,
   ],
   [
-    'Q67: copper’s product by IEC 60028: 153.28 mΩ·g/m², 8.89 g/cm³ over 58 m/(Ω·mm²), here 0.153 28 Ω·g/m² (from memory)',
+    'Q67: copper’s product is 8.89 g/cm³ over 58 m/(Ω·mm²), 153.28 mΩ·g/m² (IEC 60028, from memory)',
     productOf(metals.copper) * 1e6,
     153.28,
     0.0001,

@@ -157,7 +157,7 @@ function built(drawn: Case, practice: Practice): BuiltChoose {
   return {
     kind: 'choose',
     stem: [
-      words`In ${place} ${of.words} has run for years behind a ${quantity(given(In, 'A'))} breaker. A meter reads ${quantity(given(Ib, 'A'))}. Its table gives ${quantity(given(of.It, 'A'))}, in the open and in air of ${quantity(temperatureText(30, practice))}.`,
+      words`In ${place} ${of.words}, has run for years behind a ${quantity(given(In, 'A'))} breaker. A meter reads ${quantity(given(Ib, 'A'))}. Its table gives ${quantity(given(of.It, 'A'))}, in the open and in air of ${quantity(temperatureText(30, practice))}.`,
       words`Then the loft was lagged. Now ${quantity(given(lagged_mm, 'mm'))} of its way lies in lagging, and the loft comes to ${quantity(temperatureText(ambient_degC, practice))}. Where the cable enters the lagging its sheath is browned.`,
       words`For that air the factor is ${quantity(plainNumber(ambient.value, 2))}, and for that length in lagging ${quantity(plainNumber(lagging.value, 2))}. What is the cause, and which two figures show it?`,
     ],

@@ -81,8 +81,7 @@ function causesOf(drawn: Case, practice: Practice): Offer[] {
       {
         id: 'M45',
         trueOf: `the short one does read ${percentText(shortShare)} too much, and the long one ${percentText(longShare)}.`,
-        whyNot:
-          'Thin conductors would be too high by one share, at any length. Here the ohms too much are one and the same.',
+        whyNot: 'Thin conductors would be too high by one share, at any length. Here both are off by the same ohms.',
         ask: 'What stays the same from lead to lead?',
       },
     ],

@@ -65,7 +65,7 @@ function wrongOf(drawn: Case): WrongValue[] {
   ];
 }
 
-const law = formula(String.raw`A = \frac{m'}{d}`, 'A is m for each length over d.');
+const law = formula(String.raw`A = \frac{m'}{d}`, 'A is m prime over d.');
 
 function built(drawn: Case, practice: Practice): BuiltNumber {
   const answer = answerOf(drawn);

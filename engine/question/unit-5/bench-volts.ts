@@ -28,7 +28,7 @@ function wrongOf(drawn: BenchLoad, practice: Practice): WrongValue[] {
     {
       id: 'M16',
       value: drawn.I_A * loop(20),
-      trueOf: 'is what it takes at the start, before it warms.',
+      trueOf: 'is what it would take if it stayed cold.',
       ask: 'What has the lead’s resistance grown to by then?',
       whyNot: 'Warm metal resists more. The ohms at 20\u00A0°C are those of a cold lead.',
     },
@@ -43,7 +43,7 @@ function wrongOf(drawn: BenchLoad, practice: Practice): WrongValue[] {
 
 const law = formula(
   String.raw`U = I \cdot 2L \cdot R'_{20} (1 + \alpha(\theta - 20))`,
-  'U is I times two L times R twenty for each length, times one plus alpha times theta less twenty.',
+  'U is I times two L times R prime twenty, times one plus alpha times theta less twenty.',
 );
 
 function built(drawn: BenchLoad, practice: Practice): BuiltNumber {

@@ -26,6 +26,8 @@ function drawnCase(random: Random, practice: Practice): Case | null {
 /** A sentence that claims too much, and why, to follow 'because'. */
 function claimOf(drawn: Case, practice: Practice): readonly [id: string, text: string, because: string] {
   const { marked, settled_degC } = logFacts(drawn, practice);
+  // heat goes with the square: three tenths more current is far more than three tenths more rise
+  const hoped = settled_degC + Math.floor(0.3 * (settled_degC - drawn.ambient_degC));
   const more = Math.round(1.3 * drawn.I_A);
   const [I, higher] = [given(drawn.I_A, 'A'), given(more, 'A')];
   const all: readonly (readonly [string, string, string])[] = [
@@ -38,7 +40,7 @@ function claimOf(drawn: Case, practice: Practice): readonly [id: string, text: s
     ],
     [
       'more current',
-      `At ${higher} it would stay below ${temperatureText(settled_degC + 4, practice)}.`,
+      `At ${higher} it would stay below ${temperatureText(hoped, practice)}.`,
       `no step went so high. The engine lets it settle at ${settlesText(logScenario(drawn, practice, more), practice)}.`,
     ],
     [

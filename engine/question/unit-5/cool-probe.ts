@@ -99,7 +99,7 @@ function causesOf(drawn: Case, practice: Practice): Offer[] {
         'The plastic is thicker than we took it for.',
         {
           trueOf: 'thicker plastic would lower the sheath a little.',
-          whyNot: 'It would not take volts away from the conductors to that degree, and the thread would hang still.',
+          whyNot: 'The thread sways, so the air moves. That alone explains the probe and the volts.',
           ask: 'Which reading is left over?',
         },
       ]
@@ -118,7 +118,7 @@ function causesOf(drawn: Case, practice: Practice): Offer[] {
     'The conductors are of a metal that resists more.',
     {
       trueOf: 'such metal would make the lead hotter.',
-      whyNot: `It would take more volts at the same amps. The meter reads ${amount(reads, 3, 'V')} beside ${amount(U, 3, 'V')}.`,
+      whyNot: `It would take more volts at the same amps. Predicted are ${amount(U, 3, 'V')}, and the meter shows ${amount(reads, 3, 'V')}.`,
       ask: 'Would it read too little, or too much?',
     },
   ];

@@ -1,5 +1,5 @@
 import { mostDeals } from '../deal.ts';
-import { amount, given, percentText, temperatureText } from '../figures.ts';
+import { amount, given, temperatureText } from '../figures.ts';
 import { type Offer, partOf } from '../offers.ts';
 import type { Random } from '../random.ts';
 import { defineTemplate } from '../template.ts';
@@ -43,7 +43,7 @@ const found = {
 function ohmsOf(drawn: Case, practice: Practice): Offer[] {
   const { R, limit, told, doubtText } = logFacts(drawn, practice);
   const is = standing(R, limit.R);
-  const band = percentText((2 * R.u) / R.value);
+  const band = given(drawn.doubt / 5, '%');
   const said = {
     above: {
       trueOf: is === 'open' ? 'the figure itself may lie above.' : 'that would be so of more ohms.',
@@ -160,8 +160,8 @@ export const fairVerdictSpec: TemplateSpec<Case> = {
   misconceptions: ['M33', 'M50'],
   draw: drawnCase,
   fallbacks: {
-    iec: [{ lead: 'A lead from a polytunnel', cord: 'C150', share: 998, doubt: 9, ambient_degC: 20, I_A: 17, deal: 1 }],
-    na: [{ lead: 'A lead from a polytunnel', cord: 'A16', share: 998, doubt: 9, ambient_degC: 20, I_A: 15, deal: 1 }],
+    iec: [{ lead: 'A lead from a polytunnel', cord: 'C150', share: 998, doubt: 9, ambient_degC: 20, I_A: 16, deal: 1 }],
+    na: [{ lead: 'A lead from a polytunnel', cord: 'A16', share: 998, doubt: 9, ambient_degC: 20, I_A: 13, deal: 1 }],
   },
   build: built,
 };

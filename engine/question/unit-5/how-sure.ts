@@ -80,7 +80,7 @@ function built(drawn: Case, _practice: Practice): BuiltNumber {
       words`${law}`,
       words`The root of the four squares is ${quantity(answer.text)}.`,
       words`Added straight they would make ${quantity(percent(sum))}, as if all four were off the same way at once.`,
-      words`The greatest part rules: ${quantity(percent(Math.max(...parts)))}. Better the one that is worst.`,
+      words`The greatest part rules: ${quantity(percent(Math.max(...parts)))}. To know the result better, improve that one.`,
     ],
     look: 'Did you add the shares straight, or their squares? Did the kelvin become a share first?',
     cautions: [fourWireCaution],

@@ -75,7 +75,7 @@ function wrongOf(drawn: Case, practice: Practice): WrongValue[] {
 
 const law = formula(
   String.raw`R' \cdot m' = \frac{\rho}{A} \cdot d A = \rho d`,
-  'R for each length times m for each length is rho over A times d A. The area cancels: rho times d.',
+  'R prime times m prime is rho over A times d A. The area cancels: rho times d.',
 );
 
 function built(drawn: Case, practice: Practice): BuiltNumber {
@@ -99,8 +99,8 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
       words`Then multiply them. A thicker core has fewer ohms and more grams, so its size drops out.`,
     ],
     solution: [
-      words`Each ${name} of one conductor has ${quantity(toldResistance(resistanceOf(drawn, practice), practice).text)}.`,
-      words`Each ${name} of one core weighs ${quantity(toldMass(massOf(drawn, practice), practice).text)}.`,
+      words`One conductor has ${quantity(toldResistance(resistanceOf(drawn, practice), practice).text)}.`,
+      words`One core weighs ${quantity(toldMass(massOf(drawn, practice), practice).text)}.`,
       words`${law}`,
       words`The product is ${quantity(answer.text)}.`,
       words`Copper’s own is ${quantity(toldProduct(productOf(metals.copper), practice).text)}. That of ${metalNames[metal]} is ${quantity(toldProduct(productOf(metals[metal]), practice).text)}, and the lay of the strands adds some per cent.`,

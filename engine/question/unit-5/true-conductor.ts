@@ -194,7 +194,9 @@ function built(drawn: Case, practice: Practice): BuiltChoose {
     solution: [
       words`The product is ${quantity(toldProduct(R * mass, practice).text)}. Nearest below it is ${metalNames[right]}, with ${told(right)}.`,
       words`The strands make ${quantity(mm2(areaOf(drawn)))}. The grams say so too: divided by density and lay they give as much.`,
-      words`By its ohms the core equals ${quantity(mm2(equal))} of copper. Only the ohms are equal.`,
+      ...(right === 'copper'
+        ? []
+        : [words`By its ohms the core equals ${quantity(mm2(equal))} of copper. Only the ohms are equal.`]),
       words`So ${text}`,
     ],
     look: 'Which reading depends on the metal alone, and which on how much of it there is?',

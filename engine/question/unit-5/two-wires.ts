@@ -75,7 +75,7 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
     stem: [
       words`${lead} is ${quantity(toldLength(count, practice).text)} long and lies at ${quantity(temperatureText(20, practice))}, unplugged at both ends. You have a meter with two leads only.`,
       words`With its two leads touched together it shows ${quantity(amount(own_mOhm, 3, 'mΩ'))}. You join ${currentPair[practice]} at the far end, and it shows ${quantity(amount(loop_mOhm, loop_mOhm >= 1000 ? 4 : 3, 'mΩ'))}.`,
-      words`What resistance has each ${name} of one conductor?`,
+      words`What resistance by the ${name} has one conductor?`,
     ],
     ask: `In ${resistance}. Three figures are enough.`,
     scenarios: [],
@@ -86,7 +86,7 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
     ],
     solution: [
       words`Without the meter’s own leads, ${quantity(amount(left, left >= 1000 ? 4 : 3, 'mΩ'))} are left for the loop.`,
-      words`Out and back, each ${name} of one conductor has ${quantity(answer.text)}.`,
+      words`That is out and back. So one conductor has ${quantity(answer.text)}.`,
       words`With the leads left in it would have come to ${quantity(told(byLength(loop_mOhm, drawn, practice), practice))}: a thinner lead than it is.`,
       words`Clips that touch a little worse the second time stay in the answer. Four wires leave them out.`,
     ],

@@ -139,6 +139,9 @@ const answers: Readonly<Record<SuspectMetal, () => string>> = {
   steel: () => 'it is steel, without copper.',
 };
 
+const cladShare = () =>
+  words`A clad wire with a tenth of its volume copper has ${quantity(percentText(massShare(cladding)))} of its mass in copper, since copper is the denser.`;
+
 function built(drawn: Case, practice: Practice): BuiltChoose {
   const { lead, marked, R, mass, deal } = drawn;
   const { right, part } = metalsOf(drawn, practice);
@@ -164,7 +167,7 @@ function built(drawn: Case, practice: Practice): BuiltChoose {
     solution: [
       words`The product is ${quantity(toldProduct(R * mass, practice).text)}.`,
       words`Nearest below it is ${metalNames[right]}, with ${told(right)}. The lay of the strands explains the rest.`,
-      words`A clad wire with a tenth of its volume copper has ${quantity(percentText(massShare(cladding)))} of its mass in copper, since copper is the denser.`,
+      ...(right === 'cca10' ? [cladShare()] : []),
       words`So ${text}`,
       words`A marking is a claim. So is the colour of a skin.`,
     ],
