@@ -73,6 +73,21 @@ export { type Prior, type Priors, usualPriors } from './bench/identify/priors.ts
 export type { MassTimesResistance, MetalProduct } from './bench/identify/product.ts';
 export type { AgainstMarking, EqualCopper, Interval, SizeStanding } from './bench/identify/size.ts';
 export { type IdentifySentence, type IdentifySentenceId, identifyText, identifyWords } from './bench/identify/words.ts';
+export { type MassTimesResistance, type MetalProduct, straightProduct } from './bench/identify/product.ts';
+export {
+  type AgainstMarking,
+  type EqualCopper,
+  type Interval,
+  type Reference as MarkedReference,
+  referenceOf,
+  type SizeStanding,
+} from './bench/identify/size.ts';
+export {
+  type IdentifySentence,
+  type IdentifySentenceId,
+  identifyText,
+  identifyWords,
+} from './bench/identify/words.ts';
 export {
   limitOfError,
   type Meter,
@@ -99,6 +114,7 @@ export {
   tapeMeasure,
   thermometerReader,
 } from './bench/instruments/records.ts';
+export { handHeldSet, panelSet, type SetLimits, setByLimits, type TestSet } from './bench/instruments/sets.ts';
 export { readTape, type TapeMeasure, tapeLimit } from './bench/instruments/tape.ts';
 export {
   readThermocouple,
@@ -176,6 +192,7 @@ export { type LogHeads, type LogLine, linesToCsv, writeLog } from './bench/readi
 export { energyOf, powerOf, resistanceOf, sameInstrument } from './bench/readings-together.ts';
 export { type RiseOfResistance, riseModel, temperatureByRise } from './bench/rise-by-resistance.ts';
 export { type PlateauOptions, plateaus, type SupplyPlateau } from './bench/steps.ts';
+export { type KnownLead, type ShownBy, type TwoAndFour, twoAndFour } from './bench/two-and-four.ts';
 export {
   type Distribution,
   fromInterval,

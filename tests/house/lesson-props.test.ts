@@ -17,7 +17,7 @@ const keys = /^\s*(?:- )?(?:number|order|unit|minutes|sources):/;
 const banned = /\b(?:simply|just|obviously|obvious|wrong!|of course|easy|easily)\b/i;
 
 /** Components that stand inside a sentence or set one. */
-const inWords = ['Num', 'In', 'Cite', 'For', 'Formula'];
+const inWords = ['Num', 'In', 'Cite', 'For', 'Formula', 'ToBench'];
 
 const at = (lesson: { path: string }, line: number, says: string) => `${lesson.path}:${line} ${says}`;
 

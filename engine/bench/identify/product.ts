@@ -1,4 +1,4 @@
-import { metals } from '../../material/metals.ts';
+import { type Metal, metals } from '../../material/metals.ts';
 import type { Measured } from '../measured.ts';
 import type { CandidateId, Evidence } from './evidence.ts';
 import { type Hypothesis, middles } from './hypotheses.ts';
@@ -18,6 +18,9 @@ export interface MetalProduct {
   readonly low: number;
   readonly high: number;
 }
+
+/** Resistivity times density of a straight wire of `metal` at 20 °C, ρ·d = R'20·m' [Ω·kg/m²]: no area is in it. */
+export const straightProduct = ({ rho20, density }: Metal): number => rho20.value * density.value;
 
 /** R'20·m' as measured, beside each metal's own. */
 export interface MassTimesResistance {

@@ -5,6 +5,7 @@ import { bandTimeAsk, promiseAsk } from './device-ask-props.ts';
 import { clearsAsk, whichOpensAsk } from './fault-ask-props.ts';
 import { numProps } from './num-props.ts';
 import { circuitAmpsAsk, sizeAsk } from './size-ask-props.ts';
+import { whichMetalAsk } from './suspect-props.ts';
 
 // What <PredictAnswers> accepts as its asks. Numbers in their words are filled in from the case, so they cannot differ from it.
 
@@ -58,8 +59,19 @@ const orderAsk = v.strictObject({
 /** One ask, as a lesson writes it. */
 export const askProps = v.variant(
   'kind',
-  [numberAsk, choiceAsk, orderAsk, promiseAsk, bandTimeAsk, sizeAsk, circuitAmpsAsk, clearsAsk, whichOpensAsk],
-  'kind is number, choice, order, promise, band time, size, circuit amps, clears or which opens',
+  [
+    numberAsk,
+    choiceAsk,
+    orderAsk,
+    promiseAsk,
+    bandTimeAsk,
+    sizeAsk,
+    circuitAmpsAsk,
+    clearsAsk,
+    whichOpensAsk,
+    whichMetalAsk,
+  ],
+  'kind is number, choice, order, promise, band time, size, circuit amps, clears, which opens or which metal',
 );
 
 /** An ask as a lesson writes it, once it is checked. */

@@ -11,6 +11,8 @@ import { isFault } from './fault-props.ts';
 import { type CaseNumber, caseNumbers, numFor } from './num-props.ts';
 import { caseWordsOf } from './number-of.ts';
 import { sizeAsk } from './size-asks.ts';
+import { suspectNumberAsk, whichMetalAsk } from './suspect-asks.ts';
+import { isSuspect } from './suspect-props.ts';
 
 /** The asks of a lesson with their answers, computed for both practices; the right choice and order are found, never given. */
 export const asksOf = (asks: readonly AskProps[]): Ask[] => asks.map(askOf);
@@ -18,7 +20,7 @@ export const asksOf = (asks: readonly AskProps[]): Ask[] => asks.map(askOf);
 function askOf(ask: AskProps): Ask {
   switch (ask.kind) {
     case 'number':
-      return isOfFault(ask) ? faultNumberAsk(ask) : numberAsk(ask);
+      return isOf(ask, isFault) ? faultNumberAsk(ask) : isOf(ask, isSuspect) ? suspectNumberAsk(ask) : numberAsk(ask);
     case 'choice':
       return choiceAsk(ask);
     case 'order':
@@ -32,12 +34,14 @@ function askOf(ask: AskProps): Ask {
     case 'clears':
     case 'which opens':
       return faultAsk(ask);
+    case 'which metal':
+      return whichMetalAsk(ask);
   }
 }
 
-function isOfFault({ answer }: NumberProps): boolean {
+function isOf({ answer }: NumberProps, kind: (spec: { of: string }) => boolean): boolean {
   const spec = numFor(answer, 'iec');
-  return 'of' in spec && isFault(spec);
+  return 'of' in spec && kind(spec);
 }
 
 /** Each practice's own. */

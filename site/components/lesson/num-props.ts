@@ -16,6 +16,7 @@ import { type DeviceBandNumber, deviceSchema } from './device-props.ts';
 import { type FaultNumber, faultSchema } from './fault-props.ts';
 import { amount, castKey, oneOf } from './prop-parts.ts';
 import { type ProtectionNumber, protectionSchema } from './protection-props.ts';
+import { type SuspectNumber, suspectSchema } from './suspect-props.ts';
 
 // What <Num> accepts for one practice, by what the number is of. Each prop may be written by practice as well.
 
@@ -177,7 +178,8 @@ export type NumProps =
   | v.InferOutput<typeof gaugeNumber>
   | ProtectionNumber
   | DeviceBandNumber
-  | FaultNumber;
+  | FaultNumber
+  | SuspectNumber;
 
 /** A number of how insulation ages. */
 export type AgeingNumber = v.InferOutput<typeof ageingNumber>;
@@ -197,7 +199,7 @@ function schemaOf(props: Record<string, unknown>): v.GenericSchema<NumProps> {
   if (among(factorNumbers)) return factorNumber;
   if (among(['gauge area', 'gauge diameter'])) return gaugeNumber;
   const of = String(props.of);
-  return protectionSchema(of) ?? deviceSchema(of) ?? faultSchema(of) ?? caseNumber;
+  return protectionSchema(of) ?? deviceSchema(of) ?? faultSchema(of) ?? suspectSchema(of) ?? caseNumber;
 }
 
 /** A number's props: checked as each practice has them. */

@@ -39,6 +39,8 @@ import {
 } from './num-props.ts';
 import { protectionWords } from './protection-numbers.ts';
 import { isProtection, type ProtectionNumber } from './protection-props.ts';
+import { suspectValue } from './suspect-numbers.ts';
+import { isSuspect, type SuspectNumber } from './suspect-props.ts';
 
 /**
  * A number of the prose in words with its unit, as the engine computes it: temperatures in whole degrees, times to two
@@ -55,6 +57,7 @@ export function numberOf(spec: NumProps, practice: Practice = 'iec'): string {
   if (isCircuit(spec)) return protectionWords(spec, practice);
   if (isOfDevice(spec)) return deviceValue(spec, practice).told;
   if (isOfFault(spec)) return faultValue(spec, practice).told;
+  if (isOfSuspect(spec)) return suspectValue(spec, practice).told;
   if ('gauge' in spec)
     return spec.of === 'gauge area'
       ? three(awgArea(spec.gauge) * 1e6, 'mm²')
@@ -72,6 +75,7 @@ const isFactor = (spec: Exclude<NumProps, { value: number }>): spec is FactorNum
 
 const isOfDevice = (spec: Exclude<NumProps, { value: number }>): spec is DeviceBandNumber => isDeviceBand(spec);
 const isOfFault = (spec: Exclude<NumProps, { value: number }>): spec is FaultNumber => isFault(spec);
+const isOfSuspect = (spec: Exclude<NumProps, { value: number }>): spec is SuspectNumber => isSuspect(spec);
 const isCircuit = (spec: Exclude<NumProps, { value: number }>): spec is ProtectionNumber => isProtection(spec);
 
 /** A number that the case is given by, not computed: '20 A', '3 min', '63 %'. */

@@ -8,6 +8,7 @@ import { firstToActProps, holdOrOpenProps, timeCurrentPlaneProps } from './plane
 import { amount, castKey, castPair, either, figureNumber, named, oneOf, words } from './prop-parts.ts';
 import { metalQuartetProps, sizeLadderProps, voltsAlongProps } from './run-props.ts';
 import { sketchProps } from './sketch-props.ts';
+import { fourWireProps, liveBenchProps, metalFinderProps } from './suspect-props.ts';
 
 // Props in MDX are checked by no compiler, so each component of a lesson has its accepted values here. The component itself
 // parses its props when the page is built, and a test parses every lesson.
@@ -87,6 +88,14 @@ export const lessonProps = {
   LoopTrace: loopTraceProps,
   /** What a conductor stands in a short circuit, and what two devices let through. */
   I2tScale: i2tScaleProps,
+  /** A known lead by two test leads and by four, and what each reading is worth. */
+  FourWire: fourWireProps,
+  /** What a suspect lead is, its measurements taken one by one. */
+  MetalFinder: metalFinderProps,
+  /** Words that lead to a page of the bench. */
+  ToBench: v.strictObject({ page: oneOf(['plan', 'identify', 'live']) }),
+  /** The live bench with a lead of the cast on it. */
+  LiveBench: liveBenchProps,
   /** Heat made against heat lost, over conductor temperature. */
   HeatLedger: heatLedgerProps,
   /** A cord behind its device: current against time, hatched where nothing protects. */

@@ -1,6 +1,14 @@
-import { type Identification, type IdentifiedMetal, type Interval, type PieceId, tradeSize } from '#engine';
+import {
+  type FoundOnLead,
+  type Identification,
+  type IdentifiedMetal,
+  type IdentifySentence,
+  type Interval,
+  type PieceId,
+  tradeSize,
+} from '#engine';
 import type { FinderRow } from '../../charts/finder/finder-row.ts';
-import type { TableTwin } from '../../charts/sheet.ts';
+import type { Cell, TableTwin } from '../../charts/sheet.ts';
 import { fixed, type Practice, significant, thin } from '../../lib/format.ts';
 
 /** A probability as it is told: '97 %', 'over 99 %', 'under 1 %'. */
@@ -94,3 +102,23 @@ export const markedWords = (
     : marking?.size_AWG !== undefined
       ? `${marking.size_AWG}${thin}AWG`
       : 'no marking';
+
+/** What stands in the title block of a finder. */
+export const finderCells = ({ marking }: FoundOnLead, { candidates }: Identification, practice: Practice): Cell[] => {
+  const pieces = candidates[0]?.marks.map(({ piece }) => pieceNames[piece]) ?? [];
+  return [
+    { name: 'Marked', value: markedWords(marking, practice) },
+    { name: 'Evidence', value: pieces.length > 0 ? pieces.join(', ') : 'none yet' },
+    { name: 'Prior', value: 'our choice: copper most often, each other metal less' },
+  ];
+};
+
+const advising = ['next', 'photograph', 'outcome'];
+
+/** The sentences of an identification: what it says, and apart from that what to measure next. */
+export function toldApart(sentences: readonly IdentifySentence[]) {
+  return {
+    said: sentences.filter(({ id }) => !advising.includes(id)),
+    advice: sentences.filter(({ id }) => advising.includes(id)),
+  };
+}

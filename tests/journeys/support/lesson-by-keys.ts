@@ -12,7 +12,7 @@ export interface Done {
   of: number;
   right: number;
   wrong: number;
-  /** What was moved: a slider of a figure, a reading line. */
+  /** What was moved: a slider of a figure, a measurement that was taken, a reading line. */
   moved: string[];
 }
 
@@ -24,7 +24,7 @@ interface Walk {
   pads: string[];
   right: number;
   wrong: number;
-  moved: Map<'slider' | 'line' | 'back', string>;
+  moved: Map<'slider' | 'taken' | 'line' | 'back', string>;
   stepped: boolean;
   /** What is left alone, so that the list shows a lesson under way. */
   leave: string | undefined;
@@ -71,7 +71,8 @@ export async function throughLesson(hands: Hands): Promise<Done> {
   assert.equal(await page.locator('.gate:not([hidden])').count(), 0, 'an answer is still folded away');
   const left = all.filter((item) => !walk.done.has(item) && item !== leave);
   assert.deepEqual(left, [], 'not reached by keyboard');
-  assert.ok(walk.moved.has('slider'), `${page.url()}: no figure was moved by its slider`);
+  const changed = walk.moved.has('slider') || walk.moved.has('taken');
+  assert.ok(changed, `${page.url()}: no figure was moved by its slider, nor by a measurement`);
   return {
     items: [...walk.done],
     of: all.length,
@@ -196,6 +197,12 @@ async function move({ hands, moved }: Walk, stop: Stop, figure: string): Promise
     if (!(await changes(readings, before))) await hands.press('ArrowLeft', 8);
     assert.ok(await changes(readings, before), `${figure}: nothing follows “${stop.label}”`);
     moved.set('slider', figure);
+  } else if (stop.label.startsWith('Take this measurement') && !moved.has('taken')) {
+    const readings = page.locator(`figure[id="${figure}"]`).locator(told);
+    const before = await readings.allTextContents();
+    await hands.press('Enter');
+    assert.ok(await changes(readings, before), `${figure}: nothing follows “${stop.label}”`);
+    moved.set('taken', figure);
   } else if (stop.kind === 'reading line' && !moved.has('line')) {
     const before = await toldBy(page);
     await hands.press('ArrowRight', 2);
