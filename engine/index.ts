@@ -1,6 +1,34 @@
 // The engine's public face. SI inside: metres, kilograms, seconds, amperes, kelvin; names say so where they differ.
 // Sorted by file; the folders are the topics.
 
+export type { CaseUncertainty } from './bench/fit/band.ts';
+export { type Agreement, type CompareQuestion, compareWithLog, type PlateauAgreement } from './bench/fit/compare.ts';
+export {
+  type Difference,
+  type DifferenceCause,
+  type DifferenceQuestion,
+  explainDifference,
+} from './bench/fit/difference.ts';
+export type { ColumnUncertainty } from './bench/fit/drive.ts';
+export { type FitProblem, fitLog, fitting } from './bench/fit/fit.ts';
+export {
+  fitAndJudge,
+  type HeldBack,
+  type JudgedObservable,
+  modelAllowance,
+  type NotJudged,
+} from './bench/fit/judge.ts';
+export { fitOne, type OneChange, singleChangeIds, singleChanges } from './bench/fit/one-change.ts';
+export {
+  type FitParameter,
+  type FitParameterId,
+  type FitValues,
+  fitParameterIds,
+  fitParametersOf,
+} from './bench/fit/parameters.ts';
+export type { Residuals } from './bench/fit/residuals.ts';
+export type { FitEnd, FitProgress, Fitted, FitWords, LogFit, Untold } from './bench/fit/result.ts';
+export { type StepSpan, stepsOfLog } from './bench/fit/steps.ts';
 export {
   type ColdReading,
   conductorTemperature,
