@@ -1,6 +1,18 @@
 // The engine's public face. SI inside: metres, kilograms, seconds, amperes, kelvin; names say so where they differ.
 // Sorted by file; the folders are the topics.
 
+export {
+  type ColdReading,
+  conductorTemperature,
+  conductorTemperatureByRise,
+  type DerivedColumn,
+  energy as logEnergy,
+  type LogEnergy,
+  power as logPower,
+  resistance as logResistance,
+  usualInterval,
+} from './bench/derived.ts';
+export { evidenceOf, usualReadings } from './bench/evidence-of.ts';
 export type { CaseUncertainty } from './bench/fit/band.ts';
 export {
   besideLog,
@@ -37,18 +49,6 @@ export {
 export type { Residuals } from './bench/fit/residuals.ts';
 export type { FitEnd, FitProgress, Fitted, FitWords, LogFit, Untold } from './bench/fit/result.ts';
 export { type StepSpan, stepsOfLog } from './bench/fit/steps.ts';
-export {
-  type ColdReading,
-  conductorTemperature,
-  conductorTemperatureByRise,
-  type DerivedColumn,
-  energy as logEnergy,
-  type LogEnergy,
-  power as logPower,
-  resistance as logResistance,
-  usualInterval,
-} from './bench/derived.ts';
-export { evidenceOf, usualReadings } from './bench/evidence-of.ts';
 export { handHeld, type Instruments, uncertaintyBy } from './bench/hand-held.ts';
 export { identifiedCable } from './bench/identified-cable.ts';
 export {

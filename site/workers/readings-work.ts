@@ -40,12 +40,7 @@ export async function logWork(job: LogJob, chunk: number, pause: Share): Promise
 const headBytes = 1 << 20;
 
 /** What a file seems to be. Its encoding is told by all its bytes, the rest by its head, or by the whole where that leaves doubts. */
-async function guessFile(
-  source: LogSource,
-  options: GuessOptions,
-  chunk: number,
-  pause: Share,
-): Promise<LogMapping> {
+async function guessFile(source: LogSource, options: GuessOptions, chunk: number, pause: Share): Promise<LogMapping> {
   const bytes = bytesOf(source);
   const encoding = await encodingOfAll(bytes, chunk, pause);
   const guess = async (to: number) => guessMapping(await bytes.slice(0, to), { ...options, encoding });

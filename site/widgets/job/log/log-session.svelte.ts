@@ -1,0 +1,154 @@
+import {
+  type BenchLog,
+  type Correction,
+  correctColumn,
+  guessMapping,
+  type LogMapping,
+  parseJob,
+  type ReadLog,
+  thinned,
+  writeLog,
+} from '#engine';
+import { guessLogFile, readLogFile } from '../../../lib/read-log-file.ts';
+import type { JobState } from '../job-state.svelte.ts';
+import type { CaseFile } from './case-files.ts';
+import { countWords, thinWords } from './read-words.ts';
+
+/** Rows that are kept of a log, at most about. */
+export const mostKept = 12_000;
+const mostNotes = 40;
+const mostNote = 400;
+
+/** What the page is doing with a file. */
+export type Stage = 'none' | 'guessing' | 'mapping' | 'reading' | 'read';
+
+/** A log on its way from a file into the job. */
+export class LogSession {
+  stage = $state<Stage>('none');
+  /** 0 to 1, of what is being done. */
+  share = $state(0);
+  /** Why something could not be done, a sentence. */
+  fault = $state('');
+  /** Name of the file in hand. */
+  name = $state('');
+  mapping = $state.raw<LogMapping>();
+  /** What was read of the file; undefined for a log that was kept from an earlier visit. */
+  result = $state.raw<ReadLog>();
+  /** The log of the job, as it is kept. */
+  log = $state.raw<BenchLog>();
+  #source: Blob | undefined;
+  #ending: AbortController | undefined;
+  readonly #job: JobState;
+
+  constructor(job: JobState) {
+    this.#job = job;
+  }
+
+  /** Takes a file, and guesses what it holds. */
+  async take(source: Blob, name: string, said: CaseFile['said'] = {}): Promise<void> {
+    this.#source = source;
+    this.name = name;
+    this.mapping = undefined;
+    this.stage = 'guessing';
+    const mapping = await this.#following((following) => guessLogFile(source, {}, following));
+    if (!mapping) return;
+    this.mapping = mapping.columns.reduce((all, { index, header }) => {
+      const one = said[header];
+      return one ? correctColumn(all, index, one) : all;
+    }, mapping);
+    this.stage = 'mapping';
+  }
+
+  /** Fetches one of the case files; its lead becomes the lead of the job. */
+  async takeCase({ file, scenario, said }: CaseFile, address: string): Promise<void> {
+    this.fault = '';
+    const found = await fetch(address).catch(() => undefined);
+    if (!found?.ok) {
+      this.fault = 'The case file could not be fetched. Look whether you are online, and try again.';
+      return;
+    }
+    this.#job.change({ scenario, fitted: [] });
+    await this.take(await found.blob(), file, said);
+  }
+
+  correct(index: number, correction: Correction): void {
+    if (this.mapping) this.mapping = correctColumn(this.mapping, index, correction);
+  }
+
+  /** Changes how the file is taken to be written. */
+  write(parts: Partial<LogMapping['dialect']>): void {
+    if (this.mapping) this.mapping = { ...this.mapping, dialect: { ...this.mapping.dialect, ...parts } };
+  }
+
+  /** Reads the file by the mapping, and puts the log into the job. */
+  async read(): Promise<void> {
+    const [source, mapping] = [this.#source, this.mapping];
+    if (!source || !mapping) return;
+    this.stage = 'reading';
+    const result = await this.#following((following) => readLogFile(source, mapping, following));
+    if (!result) return;
+    if (result.counts.read === 0) {
+      this.fault = 'No row could be read so. Look at the columns, above all at the time.';
+      this.stage = 'mapping';
+      return;
+    }
+    const { log, every } = thinned(result.log, mostKept);
+    this.result = result;
+    const notes = [countWords(result), ...thinWords(result.log.t.length, every), ...mapping.notes, ...result.notes];
+    this.#keep(log, notes);
+  }
+
+  #keep(log: BenchLog, notes: readonly string[]): void {
+    const csv = writeLog(log);
+    const cut = notes.slice(0, mostNotes).map((note) => note.slice(0, mostNote));
+    const kept = { file: this.name.slice(0, 200), csv, notes: cut };
+    this.#job.change({ log: kept });
+    this.log = log;
+    this.stage = 'read';
+    if (parseJob(this.#job.value).faults)
+      this.fault = 'The log is too long to be kept on this device; it goes with the page.';
+  }
+
+  /** Shows the log that the job keeps. */
+  async reopen(): Promise<void> {
+    const kept = this.#job.value.log;
+    if (!kept || this.stage !== 'none') return;
+    const source = new Blob([kept.csv]);
+    const result = await this.#following((following) => readLogFile(source, guessMapping(kept.csv), following));
+    if (!result) return;
+    this.name = kept.file;
+    this.log = result.log;
+    this.stage = 'read';
+  }
+
+  /** Back to the columns of the file in hand. */
+  again(): void {
+    this.stage = 'mapping';
+  }
+
+  /** Ends what is being done. */
+  cancel(): void {
+    this.#ending?.abort(new Error('cancelled'));
+  }
+
+  async #following<T>(
+    work: (following: { signal: AbortSignal; onprogress: (share: number) => void }) => Promise<T>,
+  ): Promise<T | undefined> {
+    this.cancel();
+    const ending = new AbortController();
+    this.#ending = ending;
+    this.fault = '';
+    this.share = 0;
+    const back: Stage = this.stage === 'reading' ? 'mapping' : this.log ? 'read' : 'none';
+    try {
+      const onprogress = (share: number) => {
+        this.share = share;
+      };
+      return await work({ signal: ending.signal, onprogress });
+    } catch (error) {
+      if (this.#ending === ending) this.stage = back;
+      if (!ending.signal.aborted) this.fault = `The file could not be read: ${String(error)}`;
+      return undefined;
+    }
+  }
+}
