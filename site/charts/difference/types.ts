@@ -16,4 +16,7 @@ export interface DifferenceBand {
   to: number;
   mean: number;
   half: number;
+  /** Where its bar stands between `from` and `to`, 0 to 1, and the mark of its thermometer. */
+  place: number;
+  shape: MarkShape;
 }

@@ -65,12 +65,14 @@ export function differencesOf(beside: LogBeside): DifferenceSeries[] {
 
 /** Bands of ± two standard uncertainties at the plateaus. */
 export function bandsOf(agreements: readonly Agreement[]): DifferenceBand[] {
-  return agreements.flatMap(({ thermometer, plateaus }) =>
+  return agreements.flatMap(({ thermometer, plateaus }, n) =>
     plateaus.map(({ span, difference, u }) => ({
       id: `${thermometer} ${span.from}`,
       ...span,
       mean: difference,
       half: 2 * u,
+      place: (n + 0.5) / agreements.length,
+      shape: shapes[n % shapes.length] as MarkShape,
     })),
   );
 }

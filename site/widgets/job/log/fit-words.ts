@@ -135,7 +135,7 @@ export const stageWords = ({ part, steps }: FitStage): string =>
 
 /** About how far a fit is, 0 to 1; its search ends when it has settled, so nobody knows exactly. */
 export function stageShare({ part, steps }: FitStage): number {
-  if (part === 'fit') return 0.6 * (1 - Math.exp(-steps / 6));
+  if (part === 'fit') return (0.6 * steps) / (steps + 6);
   if (part === 'held back') return 0.65;
   return part === 'changes' ? 0.7 + 0.06 * steps : 0.95;
 }

@@ -6,7 +6,8 @@ export function leadWords({ cable, lead, outside, n }: ThermalCase): string {
   const { conductor } = cable;
   const loaded = cable.cores > 1 ? `, ${n} of ${cable.cores} cores loaded` : '';
   const R = three(conductor.R20 * 1e3, 'mΩ/m');
-  return `${cable.name}, ${conductor.metal.name}, ${quantity(lead.length, 'm')}${loaded}, ${R} a core at 20 °C. It lies: ${outside.words}.`;
+  const metal = cable.row ? `, ${conductor.metal.name}` : '';
+  return `${cable.name}${metal}, ${quantity(lead.length, 'm')}${loaded}, ${R} a core at 20 °C. It lies: ${outside.words}.`;
 }
 
 /** Whether two scenarios are of the same lead in the same place; what the supply does is the log's own. */

@@ -6,6 +6,7 @@ import {
   type LogMapping,
   parseJob,
   type ReadLog,
+  type Scenario,
   thinned,
   writeLog,
 } from '#engine';
@@ -20,7 +21,7 @@ const mostNotes = 40;
 const mostNote = 400;
 
 /** What the page is doing with a file. */
-export type Stage = 'none' | 'guessing' | 'mapping' | 'reading' | 'read';
+export type Stage = 'none' | 'reopening' | 'guessing' | 'mapping' | 'reading' | 'read';
 
 /** A log on its way from a file into the job. */
 export class LogSession {
@@ -37,6 +38,7 @@ export class LogSession {
   /** The log of the job, as it is kept. */
   log = $state.raw<BenchLog>();
   #source: Blob | undefined;
+  #lead: Scenario | undefined;
   #ending: AbortController | undefined;
   readonly #job: JobState;
 
@@ -44,31 +46,31 @@ export class LogSession {
     this.#job = job;
   }
 
-  /** Takes a file, and guesses what it holds. */
-  async take(source: Blob, name: string, said: CaseFile['said'] = {}): Promise<void> {
+  /** Takes a file, and guesses what it holds. A case file brings its lead, and what is said of its columns. */
+  async take(source: Blob, name: string, of?: CaseFile): Promise<void> {
     this.#source = source;
+    this.#lead = of?.scenario;
     this.name = name;
     this.mapping = undefined;
     this.stage = 'guessing';
     const mapping = await this.#following((following) => guessLogFile(source, {}, following));
     if (!mapping) return;
     this.mapping = mapping.columns.reduce((all, { index, header }) => {
-      const one = said[header];
+      const one = of?.said[header];
       return one ? correctColumn(all, index, one) : all;
     }, mapping);
     this.stage = 'mapping';
   }
 
-  /** Fetches one of the case files; its lead becomes the lead of the job. */
-  async takeCase({ file, scenario, said }: CaseFile, address: string): Promise<void> {
+  /** Fetches one of the case files; its lead becomes the lead of the job once it is read. */
+  async takeCase(of: CaseFile, address: string): Promise<void> {
     this.fault = '';
     const found = await fetch(address).catch(() => undefined);
     if (!found?.ok) {
       this.fault = 'The case file could not be fetched. Look whether you are online, and try again.';
       return;
     }
-    this.#job.change({ scenario, fitted: [] });
-    await this.take(await found.blob(), file, said);
+    await this.take(await found.blob(), of.file, of);
   }
 
   correct(index: number, correction: Correction): void {
@@ -102,7 +104,7 @@ export class LogSession {
     const csv = writeLog(log);
     const cut = notes.slice(0, mostNotes).map((note) => note.slice(0, mostNote));
     const kept = { file: this.name.slice(0, 200), csv, notes: cut };
-    this.#job.change({ log: kept });
+    this.#job.change({ log: kept, fitted: [], ...(this.#lead ? { scenario: this.#lead } : {}) });
     this.log = log;
     this.stage = 'read';
     if (parseJob(this.#job.value).faults)
@@ -113,10 +115,11 @@ export class LogSession {
   async reopen(): Promise<void> {
     const kept = this.#job.value.log;
     if (!kept || this.stage !== 'none') return;
+    this.stage = 'reopening';
+    this.name = kept.file;
     const source = new Blob([kept.csv]);
     const result = await this.#following((following) => readLogFile(source, guessMapping(kept.csv), following));
     if (!result) return;
-    this.name = kept.file;
     this.log = result.log;
     this.stage = 'read';
   }
@@ -124,6 +127,13 @@ export class LogSession {
   /** Back to the columns of the file in hand. */
   again(): void {
     this.stage = 'mapping';
+  }
+
+  /** Back to the log that the job keeps. */
+  leave(): void {
+    this.fault = '';
+    this.name = this.#job.value.log?.file ?? this.name;
+    this.stage = this.log ? 'read' : 'none';
   }
 
   /** Ends what is being done. */
@@ -139,14 +149,15 @@ export class LogSession {
     this.#ending = ending;
     this.fault = '';
     this.share = 0;
-    const back: Stage = this.stage === 'reading' ? 'mapping' : this.log ? 'read' : 'none';
     try {
       const onprogress = (share: number) => {
         this.share = share;
       };
       return await work({ signal: ending.signal, onprogress });
     } catch (error) {
-      if (this.#ending === ending) this.stage = back;
+      if (this.#ending !== ending) return undefined; // another file has been taken since
+      if (this.stage === 'reading') this.stage = 'mapping';
+      else this.leave();
       if (!ending.signal.aborted) this.fault = `The file could not be read: ${String(error)}`;
       return undefined;
     }

@@ -53,6 +53,18 @@ export const places: readonly Option<ProbePlace>[] = [
   { value: 'other', label: 'elsewhere, or not known' },
 ];
 
+const inOptions = <T extends string>(options: readonly Option<T>[], value: T | undefined): string =>
+  options.find((option) => option.value === value)?.label ?? '';
+
+/** What a column is taken for, in words: 'Probe on the sheath, in °C'. */
+export function takenWords({ quantity, unit, form, place }: LogColumn): string {
+  const unitWords = unit !== '' && quantity !== 'ignored' && quantity !== 'remark' ? `, in ${unit}` : '';
+  if (quantity === 'probe') return `Probe ${inOptions(places, place ?? 'other')}${unitWords}`;
+  const name = inOptions(quantities, quantity);
+  const more = quantity === 'time' && form ? `, as ${inOptions(forms, form)}` : '';
+  return name.charAt(0).toUpperCase() + name.slice(1) + more + unitWords;
+}
+
 /** How sure a guess is. */
 export function sureWords({ confidence }: LogColumn): 'sure' | 'likely' | 'a guess' {
   if (confidence >= 0.9) return 'sure';
