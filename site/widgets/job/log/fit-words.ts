@@ -57,7 +57,7 @@ const states: Readonly<Record<Fitted['state'], string>> = {
 /** What a fit found, in the trade's units. */
 export function fitTable({ parameters }: LogFit): TableTwin {
   return {
-    caption: 'What the fit found; 95 % intervals by the readings alone, and with what is not known of the plastics',
+    caption: 'Values with 95 % intervals, by the readings alone and with what is not known of the plastics',
     columns: ['', 'Began at', 'Found', 'By the readings', 'With the plastics', 'State'],
     rows: parameters.map(({ id, start, value, interval, wide, state }) => [
       parameterNames[id][0],
