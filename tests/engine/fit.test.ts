@@ -120,6 +120,8 @@ describe('a fit of logs made by the model with noise', () => {
     const fit = fitOf(engineLog(lead, nothing, { contact: -0.01 }, 'bound'), ['contact']);
     expect(oneOf(fit, 'contact')).toMatchObject({ state: 'at bound', value: 0, u: null, interval: null });
     expect(fit.words.map(({ text }) => text)).toContain('The contact resistance lies at its least allowed value.');
+    const most = fitOf(engineLog(lead, nothing, { surface: 7 }, 'most'), ['surface']);
+    expect(oneOf(most, 'surface')).toMatchObject({ state: 'at bound', value: 5, u: null });
   });
 });
 
@@ -211,6 +213,14 @@ describe('poor data', () => {
     const melted = fitOf({ ...whole, I: whole.I.map((I) => 40 * I) }, free);
     expect(melted.ended).toBe('melts');
     expect(melted.words[0].text).toMatch(/melts the metal/);
+    const begun = fitLog({
+      scenario: lead,
+      log: { ...whole, I: whole.I.map((I) => 3 * I) },
+      u: bench,
+      free,
+      values: { surface: 0.2, R20: 0.13 },
+    });
+    expect(begun.ended).toBe('melts');
   });
 
   it('of another metal leave residuals that are not noise', () => {

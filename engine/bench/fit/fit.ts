@@ -59,6 +59,7 @@ export function* fitting(problem: FitProblem): Generator<FitProgress, LogFit, bo
   if (!forward.sound) return nothing(problem, begin, forward, 'melts');
   const readings = weighed(forward);
   if (readings.many < free.length + 2) return nothing(problem, begin, forward, 'too few readings');
+  if (!Number.isFinite(readings.chiSquare(begin))) return nothing(problem, begin, forward, 'melts');
   const found = yield* told(readings, free, begin);
   const rowDrive = drive.at.length === drive.rows ? drive : driveOf(log, u, of.Ta, R);
   return resultOf(problem, readings, begin, found, rowForward(scenario, rowDrive, forward));

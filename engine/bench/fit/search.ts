@@ -78,7 +78,7 @@ export function* searching(
     const next = stepped(search, p, at, slopes, free, damping, model);
     const gain = chiSquare - next.chiSquare;
     const moved = Math.max(...free.map((j) => Math.abs(next.p[j] - p[j]) * Math.sqrt(dot(slopes![j], slopes![j]))));
-    const small = moved < settledStep || Math.abs(gain) <= settledShare * chiSquare;
+    const small = (moved < settledStep && damping <= 1) || Math.abs(gain) <= settledShare * chiSquare;
     if (gain > 0) {
       ({ p, at, chiSquare } = next);
       slopes = null;
@@ -101,6 +101,13 @@ function movable({ measured, bounds }: Search, p: readonly number[], slopes: Slo
   });
 }
 
+/** A value that rounding has moved off a bound, back on it. */
+function onBound(value: number, [least, most]: readonly [number, number]): number {
+  const rounding = 1e-12 * (most - least);
+  if (value >= most - rounding) return most;
+  return value <= least + rounding ? least : value;
+}
+
 /** One step of the library from `p` in the parameters `free`; the better of the two points it knows. */
 function stepped(
   { measured, bounds }: Search,
@@ -118,7 +125,10 @@ function stepped(
     const key = x.join();
     if (key === here.join()) return at;
     if (key !== last.key) {
-      const moved = p.map((value, j) => (free.includes(j) ? x[free.indexOf(j)] / size[free.indexOf(j)] : value));
+      const moved = [...p];
+      free.forEach((j, i) => {
+        moved[j] = onBound(x[i] / size[i], bounds[j]);
+      });
       last = { p: moved, at: model(moved), key };
     }
     return last.at;
