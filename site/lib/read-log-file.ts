@@ -1,5 +1,5 @@
 import type { GuessOptions, LogMapping, ReadLog } from '#engine';
-import type { LogAnswer, LogJob } from '../workers/readings.ts';
+import type { LogAnswer, LogJob, TakenLog } from '../workers/readings.ts';
 import type { LogSource } from '../workers/readings-work.ts';
 import { done, type Following, type Work } from './work.ts';
 
@@ -17,6 +17,17 @@ export async function guessLogFile(
 export async function readLogFile(source: LogSource, mapping: LogMapping, following: Following = {}): Promise<ReadLog> {
   const answer = await done(work, { kind: 'read', source, mapping }, following);
   return (answer as { result: ReadLog }).result;
+}
+
+/** Reads a file as `readLogFile` does, thinned to about `most` rows, and writes what is left in our own columns. */
+export async function takeLogFile(
+  source: LogSource,
+  mapping: LogMapping,
+  most: number,
+  following: Following = {},
+): Promise<TakenLog> {
+  const answer = await done(work, { kind: 'take', source, mapping, most }, following);
+  return (answer as { taken: TakenLog }).taken;
 }
 
 /** Bytes of a slice on the page: some milliseconds of work. */

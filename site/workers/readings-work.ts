@@ -7,9 +7,11 @@ import {
   type LogMapping,
   logReader,
   type ReadLog,
+  thinned,
+  writeLog,
 } from '#engine';
 import type { Pause } from '../lib/work.ts';
-import type { LogAnswer, LogJob } from './readings.ts';
+import type { LogAnswer, LogJob, TakenLog } from './readings.ts';
 
 /** What is read: a file as the browser hands it over, or bytes. */
 export type LogSource = Blob | ArrayBuffer;
@@ -34,7 +36,13 @@ function bytesOf(source: LogSource): Bytes {
 /** Does a job in pieces of `chunk` bytes; `pause` hears how far it is, 0 to 1. */
 export async function logWork(job: LogJob, chunk: number, pause: Share): Promise<LogAnswer> {
   if (job.kind === 'guess') return { mapping: await guessFile(job.source, job.options, chunk, pause) };
-  return { result: await readFile(job.source, job.mapping, chunk, pause) };
+  const result = await readFile(job.source, job.mapping, chunk, pause);
+  return job.kind === 'read' ? { result } : { taken: takenOf(result, job.most) };
+}
+
+function takenOf(result: ReadLog, most: number): TakenLog {
+  const { log, every } = thinned(result.log, most);
+  return { result: { ...result, log }, csv: writeLog(log), rows: result.log.t.length, every };
 }
 
 const headBytes = 1 << 20;

@@ -7,16 +7,16 @@ import {
   parseJob,
   type ReadLog,
   type Scenario,
-  thinned,
-  writeLog,
 } from '#engine';
-import { guessLogFile, readLogFile } from '../../../lib/read-log-file.ts';
+import { guessLogFile, readLogFile, takeLogFile } from '../../../lib/read-log-file.ts';
 import type { JobState } from '../job-state.svelte.ts';
 import type { CaseFile } from './case-files.ts';
 import { countWords, thinWords } from './read-words.ts';
 
 /** Rows that are kept of a log, at most about. */
 export const mostKept = 12_000;
+/** Our own columns are known by their heads. */
+const headOfKept = 20_000;
 const mostNotes = 40;
 const mostNote = 400;
 
@@ -87,21 +87,20 @@ export class LogSession {
     const [source, mapping] = [this.#source, this.mapping];
     if (!source || !mapping) return;
     this.stage = 'reading';
-    const result = await this.#following((following) => readLogFile(source, mapping, following));
-    if (!result) return;
+    const taken = await this.#following((following) => takeLogFile(source, mapping, mostKept, following));
+    if (!taken) return;
+    const { result, csv, rows, every } = taken;
     if (result.counts.read === 0) {
       this.fault = 'No row could be read so. Look at the columns, above all at the time.';
       this.stage = 'mapping';
       return;
     }
-    const { log, every } = thinned(result.log, mostKept);
     this.result = result;
-    const notes = [countWords(result), ...thinWords(result.log.t.length, every), ...mapping.notes, ...result.notes];
-    this.#keep(log, notes);
+    const notes = [countWords(result), ...thinWords(rows, every), ...mapping.notes, ...result.notes];
+    this.#keep(result.log, csv, notes);
   }
 
-  #keep(log: BenchLog, notes: readonly string[]): void {
-    const csv = writeLog(log);
+  #keep(log: BenchLog, csv: string, notes: readonly string[]): void {
     const cut = notes.slice(0, mostNotes).map((note) => note.slice(0, mostNote));
     const kept = { file: this.name.slice(0, 200), csv, notes: cut };
     this.#job.change({ log: kept, fitted: [], ...(this.#lead ? { scenario: this.#lead } : {}) });
@@ -118,7 +117,9 @@ export class LogSession {
     this.stage = 'reopening';
     this.name = kept.file;
     const source = new Blob([kept.csv]);
-    const result = await this.#following((following) => readLogFile(source, guessMapping(kept.csv), following));
+    const result = await this.#following((following) =>
+      readLogFile(source, guessMapping(kept.csv.slice(0, headOfKept)), following),
+    );
     if (!result) return;
     this.log = result.log;
     this.stage = 'read';
