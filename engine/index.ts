@@ -15,6 +15,14 @@ export {
 } from './bench/derived.ts';
 export { evidenceOf, usualReadings } from './bench/evidence-of.ts';
 export type { CaseUncertainty } from './bench/fit/band.ts';
+export {
+  besideLog,
+  differenceAtLastPlateau,
+  type LogBeside,
+  type PlateauMeans,
+  plateauMeans,
+  type ThermometerBeside,
+} from './bench/fit/beside.ts';
 export { type Agreement, type CompareQuestion, compareWithLog, type PlateauAgreement } from './bench/fit/compare.ts';
 export {
   type Difference,
@@ -49,6 +57,7 @@ export {
   type PerMetre,
   resistancePerMetre,
 } from './bench/four-wire.ts';
+export { handHeld, type Instruments, uncertaintyBy } from './bench/hand-held.ts';
 export { identifiedCable } from './bench/identified-cable.ts';
 export {
   type CandidateId as IdentifiedMetal,
@@ -70,9 +79,6 @@ export { type Candidate, type Identification, identify, type Mark } from './benc
 export type { MeasurementId, NextMeasurement } from './bench/identify/next.ts';
 export type { Leaning, OutcomeMeaning, ReadQuantity } from './bench/identify/outcomes.ts';
 export { type Prior, type Priors, usualPriors } from './bench/identify/priors.ts';
-export type { MassTimesResistance, MetalProduct } from './bench/identify/product.ts';
-export type { AgainstMarking, EqualCopper, Interval, SizeStanding } from './bench/identify/size.ts';
-export { type IdentifySentence, type IdentifySentenceId, identifyText, identifyWords } from './bench/identify/words.ts';
 export { type MassTimesResistance, type MetalProduct, straightProduct } from './bench/identify/product.ts';
 export {
   type AgainstMarking,
@@ -82,12 +88,7 @@ export {
   referenceOf,
   type SizeStanding,
 } from './bench/identify/size.ts';
-export {
-  type IdentifySentence,
-  type IdentifySentenceId,
-  identifyText,
-  identifyWords,
-} from './bench/identify/words.ts';
+export { type IdentifySentence, type IdentifySentenceId, identifyText, identifyWords } from './bench/identify/words.ts';
 export {
   limitOfError,
   type Meter,
@@ -192,6 +193,7 @@ export { type LogHeads, type LogLine, linesToCsv, writeLog } from './bench/readi
 export { energyOf, powerOf, resistanceOf, sameInstrument } from './bench/readings-together.ts';
 export { type RiseOfResistance, riseModel, temperatureByRise } from './bench/rise-by-resistance.ts';
 export { type PlateauOptions, plateaus, type SupplyPlateau } from './bench/steps.ts';
+export { type ThinLog, thinned } from './bench/thin.ts';
 export { type KnownLead, type ShownBy, type TwoAndFour, twoAndFour } from './bench/two-and-four.ts';
 export {
   type Distribution,
