@@ -41,16 +41,19 @@ type Wanted = Pick<Ask, 'objective' | 'why'>;
  * by other templates until the session is full.
  */
 export function session(plan: SessionPlan): Ask[] {
-  const { catalogue, practice, random, most = sessionLength } = plan;
+  return plan.lesson === undefined ? acrossLessons(plan) : ofLesson(plan);
+}
+
+function acrossLessons(plan: SessionPlan): Ask[] {
   const asks: Ask[] = [];
-  for (const group of plan.lesson === undefined ? groups(plan) : lessonRounds(plan)) {
-    let left = [...group];
-    while (left.length > 0 && asks.length < most) {
-      const next = nextOf(left, asks.at(-1), catalogue, practice);
-      const ask = drawn(next, asks, catalogue, practice, random);
+  for (const group of groups(plan)) {
+    let left = group;
+    while (left.length > 0) {
+      const next = nextOf(left, asks.at(-1), plan);
+      const ask = drawn(next, asks, plan);
       asks.push(ask);
-      const covered = catalogue.find(({ id }) => id === ask.template)?.objectives ?? [];
-      left = left.filter((one) => one !== next && (plan.lesson !== undefined || !covered.includes(one.objective)));
+      const covered = plan.catalogue.find(({ id }) => id === ask.template)?.objectives ?? [];
+      left = left.filter((one) => one !== next && !covered.includes(one.objective));
     }
   }
   return asks;
@@ -79,38 +82,39 @@ function groups({
 }
 
 /** The objectives of a lesson, the least known first, as many times round as fill a session. */
-function lessonRounds({ catalogue, memories, today, practice, lesson, most = sessionLength }: SessionPlan): Wanted[][] {
+function ofLesson(plan: SessionPlan): Ask[] {
+  const { catalogue, memories, today, practice, lesson, most = sessionLength } = plan;
   const chance = (objective: string) => {
     const memory = memories.find((one) => one.objective === objective);
     return memory ? chanceOf(memory, today) : 0;
   };
   const all = objectivesOf(catalogue, practice).filter((objective) => lessonOf(objective) === lesson);
-  const round = all.sort((a, b) => chance(a) - chance(b)).map((objective) => ({ objective, why: 'lesson' }) as const);
-  return round.length === 0 ? [] : Array.from({ length: Math.ceil(most / round.length) }, () => round);
+  const wanted = all.sort((a, b) => chance(a) - chance(b)).map((objective): Wanted => ({ objective, why: 'lesson' }));
+  const asks: Ask[] = [];
+  const times = (one: Wanted) => asks.filter(({ objective }) => objective === one.objective).length;
+  while (wanted.length > 0 && asks.length < most) {
+    const left = wanted.toSorted((a, b) => times(a) - times(b));
+    asks.push(drawn(nextOf(left, asks.at(-1), plan), asks, plan));
+  }
+  return asks;
 }
 
-/** The first that is of another unit than the last question and need not repeat its template; failing that, of another template. */
-function nextOf(
-  left: readonly Wanted[],
-  last: Ask | undefined,
-  catalogue: readonly Listed[],
-  practice: Practice,
-): Wanted {
+/** What is needed to choose a template. */
+type Drawing = Pick<SessionPlan, 'catalogue' | 'practice' | 'random'>;
+
+/** The first that need not repeat the last template, of another unit than the last, and of that which has most left; else what there is. */
+function nextOf(left: readonly Wanted[], last: Ask | undefined, { catalogue, practice }: Drawing): Wanted {
   const other = left.filter(({ objective }) =>
     serving(catalogue, objective, practice).some(({ id }) => id !== last?.template),
   );
-  const mixed = other.find(({ objective }) => objective[0] !== last?.objective[0]);
-  return mixed ?? other[0] ?? (left[0] as Wanted);
+  const unit = ({ objective }: Pick<Ask, 'objective'>) => objective.slice(0, 1);
+  const many = (one: Wanted) => left.filter((two) => unit(two) === unit(one)).length;
+  const mixed = other.filter((one) => !last || unit(one) !== unit(last)).toSorted((a, b) => many(b) - many(a));
+  return mixed[0] ?? other[0] ?? (left[0] as Wanted);
 }
 
 /** A question for what is wanted: of the templates that serve it, one that was asked least in this session and not just now. */
-function drawn(
-  { objective, why }: Wanted,
-  asks: readonly Ask[],
-  catalogue: readonly Listed[],
-  practice: Practice,
-  random: Random,
-): Ask {
+function drawn({ objective, why }: Wanted, asks: readonly Ask[], { catalogue, practice, random }: Drawing): Ask {
   const served = serving(catalogue, objective, practice);
   const other = served.filter(({ id }) => id !== asks.at(-1)?.template);
   const times = ({ id }: Listed) => asks.filter(({ template }) => template === id).length;
@@ -130,17 +134,12 @@ const mostReturns = 2; // of one objective in a session
  * The session with the objective of question `at` asked once more, three questions on or at its end: for a wrong answer by one who was sure.
  * It comes back with new numbers, by another template where there is one, at most twice.
  */
-export function comesBack(
-  asks: readonly Ask[],
-  at: number,
-  { catalogue, practice, random }: Pick<SessionPlan, 'catalogue' | 'practice' | 'random'>,
-): readonly Ask[] {
+export function comesBack(asks: readonly Ask[], at: number, drawing: Drawing): readonly Ask[] {
   const wrong = asks[at];
   if (!wrong) return asks;
   const returns = asks.filter(({ objective, why }) => why === 'again' && objective === wrong.objective).length;
   if (returns >= mostReturns) return asks;
   const place = Math.min(at + later, asks.length);
-  const again = { objective: wrong.objective, why: 'again' } as const;
-  const ask = drawn(again, asks.slice(0, place), catalogue, practice, random);
+  const ask = drawn({ objective: wrong.objective, why: 'again' }, asks.slice(0, place), drawing);
   return [...asks.slice(0, place), ask, ...asks.slice(place)];
 }
