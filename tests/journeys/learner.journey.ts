@@ -27,6 +27,9 @@ const mistakes: readonly [id: string, template: string, seed: string, idea: Misc
   ['q03', 'Q03', 'lesson', 'M03'],
 ];
 
+/** Served by one template, which asks for a number. */
+const ofHeat = '1.1 work out the heat of each metre';
+
 export default async function walk({ open }: JourneyContext): Promise<void> {
   const visit = await open('', phone);
   const { page } = visit;
@@ -84,15 +87,20 @@ async function theyComeBack(page: Page): Promise<void> {
   await page.getByRole('heading', { name: '3 questions due today' }).waitFor();
   assert.deepEqual(await accessibilityFaults(page), []);
   await page.getByRole('button', { name: 'Begin' }).click();
-  const wanted = new Set(mistakes.flatMap(([, template]) => templates[template]?.objectives ?? []).map(wordsOf));
-  const met = new Set<string>();
-  for (const [turn, total] of [3, 4, 4, 4].entries()) {
-    await page.getByText(`Question ${turn + 1} of ${total}`).waitFor();
-    met.add(wordsOf(((await page.locator('.what').textContent()) ?? '').trim().replace(/^Again[^:]*:\s*/, '')));
-    if (turn === 0) await sureAndWrong(page);
+  const wanted = mistakes.flatMap(([, template]) => templates[template]?.objectives ?? []).map(wordsOf);
+  const met: string[] = [];
+  let total = 3;
+  for (let turn = 1; turn <= total; turn++) {
+    await page.getByText(`Question ${turn} of ${total}`).waitFor();
+    const aim = wordsOf(((await page.locator('.what').textContent()) ?? '').replace(/^\s*Again[^:]*:/, ''));
+    if (aim === wordsOf(ofHeat) && total === 3) {
+      await sureAndWrong(page);
+      total = 4;
+    }
+    met.push(aim);
     await page.getByRole('button', { name: /^(Next question|Leave this one|Finish)/ }).click();
   }
-  assert.deepEqual(met, wanted, 'what practice asks');
+  assert.deepEqual(met.toSorted(), [...wanted, wordsOf(ofHeat)].toSorted(), 'what practice asks');
   await page.getByRole('heading', { name: 'That is it for now' }).waitFor();
   await page.getByText('≠ not yet').waitFor();
 }
@@ -101,22 +109,10 @@ const wordsOf = (objective: string): string => objective.replace(/\s+/g, ' ').tr
 
 async function sureAndWrong(page: Page): Promise<void> {
   await page.getByRole('radio', { name: 'Sure', exact: true }).check();
-  const field = page.getByRole('textbox', { name: /Your answer/ });
-  if ((await field.count()) > 0) await wrongInAnyUnit(page);
-  else for (const group of await page.locator('form fieldset').all()) await group.getByRole('radio').first().check();
+  await page.getByRole('textbox', { name: /Your answer/ }).fill('999 W/m');
+  await page.getByRole('button', { name: 'Check' }).click();
   await page.getByText('You were sure, and it is not so.').waitFor();
   assert.deepEqual(await accessibilityFaults(page), []);
-}
-
-/** The three ask for W/m, for how many times, and for a rise in kelvin: one of these is of the right kind. */
-async function wrongInAnyUnit(page: Page): Promise<void> {
-  for (const given of ['999 W/m', '999 K', '999']) {
-    await page.getByRole('textbox', { name: /Your answer/ }).fill(given);
-    await page.getByRole('button', { name: 'Check' }).click();
-    await page.waitForTimeout(200);
-    if ((await page.locator('.verdict').count()) > 0) return;
-  }
-  assert.fail('no wrong answer was taken');
 }
 
 /** The notebook goes into a file, and then from the device, after a second look. */
