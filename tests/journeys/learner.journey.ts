@@ -150,7 +150,7 @@ async function openedAgain(page: Page, file: string): Promise<void> {
     buffer: Buffer.from('{"milk": 2}'),
   });
   await page.getByText('This file cannot be opened as a notebook. Nothing was changed.').waitFor();
-  await page.getByText('format: must be “ampere-and-ember notebook”.').waitFor();
+  await page.getByText('It is no notebook of this site: its format must be “ampere-and-ember notebook”.').waitFor();
   await input.setInputFiles(file);
   await page.getByText(/^Opened: \d+ entries/).waitFor();
   await page.getByText('Work out the heat of each metre').first().waitFor();

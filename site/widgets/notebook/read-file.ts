@@ -1,4 +1,4 @@
-import { type Notebook, notebookVersion, readNotebook } from '#engine';
+import { type Notebook, notebookFormat, notebookVersion, readNotebook } from '#engine';
 
 const mostTold = 5;
 
@@ -15,7 +15,9 @@ export function readNotebookFile(text: string): ReadFile {
   } catch {
     return { faults: ['It is not written as a notebook is: it may be cut short, or of another program.'] };
   }
-  const version = typeof value === 'object' && value !== null && 'version' in value ? value.version : undefined;
+  const { format, version } = (typeof value === 'object' && value !== null ? value : {}) as Record<string, unknown>;
+  if (format !== notebookFormat)
+    return { faults: [`It is no notebook of this site: its format must be “${notebookFormat}”.`] };
   if (typeof version === 'number' && version > notebookVersion)
     return { faults: ['A later version of this site wrote it. Open it there, or once this site is up to date.'] };
   const { notebook, faults } = readNotebook(value);
