@@ -89,7 +89,7 @@ export class Room {
     this.keeps = changeNotebook((kept) => afterAnswer(kept, told));
     const fresh = answer.question.objectives.filter((objective) => !this.grades.has(objective));
     if (!answer.copied) this.grades = new Map([...this.grades, ...fresh.map((one) => [one, gradeOf(told)] as const)]);
-    if (!this.answered && answer.marks === 0 && this.sure === 'sure') {
+    if (answer.tries === 1 && answer.marks === 0 && this.sure === 'sure') {
       const before = this.asks.length;
       const drawing = { catalogue: this.#catalogue, practice: this.#practice(), random: this.#random };
       this.asks = comesBack(this.asks, this.at, drawing);
@@ -120,12 +120,12 @@ export class Room {
   /** New numbers: another question, for which nothing is said yet. */
   fresh(): void {
     this.sure = '';
-    this.answered = false;
     this.returns = false;
   }
 
   #turnTo(at: number): void {
     this.at = at;
+    this.answered = false;
     this.fresh();
     this.stage = this.asks.length > 0 ? 'asking' : 'start';
   }
