@@ -368,16 +368,20 @@ export { type SlowHarm, slowHarms } from './material/slow-harm.ts';
 export {
   emptyNotebook,
   type KnownEntry,
+  type MemoryEntry,
   type Notebook,
+  type NotebookSettings,
   notebookFormat,
   notebookVersion,
   type OtherEntry,
   type Place as ReadingPlace,
   type PredictionEntry,
   type QuestionEntry,
+  usualSettings,
   type WordsEntry,
 } from './notebook/document.ts';
 export { doneIn, entryOf, withEntry, withoutEntry, withPlace } from './notebook/edit.ts';
+export { lessonsBegun, memoriesOf, practiceSettings, withReview } from './notebook/memories.ts';
 export { fromOldKeys, oldKeys, present } from './notebook/migrate.ts';
 export { type ReadNotebook, readNotebook } from './notebook/schema.ts';
 export { type AdiabaticK, adiabaticConstant, kOf, metalConstant, zeroResistance } from './protection/adiabatic-k.ts';
@@ -574,6 +578,33 @@ export { questions53 } from './question/lesson-5-3.ts';
 export { questions54 } from './question/lesson-5-4.ts';
 export { mark } from './question/mark.ts';
 export { type Misconception, type MisconceptionId, misconceptions } from './question/misconceptions.ts';
+export { boxAfter, boxDays } from './question/practice/boxes.ts';
+export { catalogueOf, type Listed, lessonOf, objectivesOf, serving } from './question/practice/catalogue.ts';
+export { dateOf, dayNumber } from './question/practice/days.ts';
+export { type Answered, type Grade, gradeOf, type Sureness } from './question/practice/grade.ts';
+export {
+  mastery,
+  type Recurring,
+  recurringMistakes,
+  type Standing,
+  standingOf,
+} from './question/practice/mastered.ts';
+export {
+  chanceOf,
+  dueDay,
+  keepsFor,
+  reviewed,
+} from './question/practice/memory.ts';
+export {
+  type Memory,
+  type MemoryState,
+  mostReviews,
+  type PracticeSettings,
+  type Review,
+  retentions,
+} from './question/practice/review.ts';
+export { type Ask, comesBack, type SessionPlan, session, sessionLength } from './question/practice/session.ts';
+export { weights } from './question/practice/weights.ts';
 export { type Random, randomOf } from './question/random.ts';
 export { type QuestionFault, questionOf, refFromText, refToText } from './question/ref.ts';
 export {
