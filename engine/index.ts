@@ -14,6 +14,14 @@ export {
 } from './bench/derived.ts';
 export { evidenceOf, usualReadings } from './bench/evidence-of.ts';
 export type { CaseUncertainty } from './bench/fit/band.ts';
+export {
+  besideLog,
+  differenceAtLastPlateau,
+  type LogBeside,
+  type PlateauMeans,
+  plateauMeans,
+  type ThermometerBeside,
+} from './bench/fit/beside.ts';
 export { type Agreement, type CompareQuestion, compareWithLog, type PlateauAgreement } from './bench/fit/compare.ts';
 export {
   type Difference,
@@ -41,6 +49,7 @@ export {
 export type { Residuals } from './bench/fit/residuals.ts';
 export type { FitEnd, FitProgress, Fitted, FitWords, LogFit, Untold } from './bench/fit/result.ts';
 export { type StepSpan, stepsOfLog } from './bench/fit/steps.ts';
+export { handHeld, type Instruments, uncertaintyBy } from './bench/hand-held.ts';
 export { identifiedCable } from './bench/identified-cable.ts';
 export {
   type CandidateId as IdentifiedMetal,
@@ -137,6 +146,7 @@ export type {
 } from './bench/readings/types.ts';
 export { type LogHeads, type LogLine, linesToCsv, writeLog } from './bench/readings/write.ts';
 export { type PlateauOptions, plateaus, type SupplyPlateau } from './bench/steps.ts';
+export { type ThinLog, thinned } from './bench/thin.ts';
 export {
   copperOfSameResistance,
   type VerdictFacts,
