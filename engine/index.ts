@@ -180,6 +180,7 @@ export {
   tableResistance,
 } from './conductor/iec60228.ts';
 export { OutOfRange, within } from './errors.ts';
+export { type CaseFile, caseFiles, caseScenario, jobOfCase } from './examples/case-files.ts';
 export { benchStart, type CastKey, cast, castScenario, planStart } from './examples/cast.ts';
 export { adiabaticTime } from './heating/adiabatic.ts';
 export {
