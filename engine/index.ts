@@ -145,6 +145,10 @@ export type {
   TimeForm,
 } from './bench/readings/types.ts';
 export { type LogHeads, type LogLine, linesToCsv, writeLog } from './bench/readings/write.ts';
+export type { DeviceCheck } from './bench/report/device-check.ts';
+export type { ReportLock } from './bench/report/lock-of.ts';
+export { type Missing, type MissingBySection, type ReportSectionId, reportSections } from './bench/report/sections.ts';
+export { type BenchReport, caseOfJob, type ReportQuestion, reportOf } from './bench/report.ts';
 export { type PlateauOptions, plateaus, type SupplyPlateau } from './bench/steps.ts';
 export { type ThinLog, thinned } from './bench/thin.ts';
 export {
