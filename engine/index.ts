@@ -79,6 +79,7 @@ export {
   identifyText,
   identifyWords,
 } from './bench/identify/words.ts';
+export { jobFileName, jobFromFile, jobToFile, longestJobFile } from './bench/job-file.ts';
 export { type BenchJob, emptyJob, type FoundOnLead, type ParsedJob, parseJob } from './bench/job-schema.ts';
 export {
   abortStops,
