@@ -26,8 +26,9 @@ export const verdictNames: Readonly<Record<VerdictSentence['id'], string>> = {
   'not established': 'What is not established',
 };
 
-/** A moment, as the reader writes it. */
-export const when = (iso: string): string => new Date(iso).toLocaleString();
+/** A moment as the reader writes it, its month in letters: figures alone would be read in two ways. */
+export const when = (iso: string): string =>
+  new Date(iso).toLocaleString(undefined, { dateStyle: 'long', timeStyle: 'short' });
 
 /** How the prediction was locked in, in a sentence or two. */
 export function lockWords({ state, at, before }: ReportLock): string {
@@ -78,7 +79,13 @@ export function agreementTable({ thermometer, plateaus }: Agreement): TableTwin 
   };
 }
 
-/** A comparison in a sentence. */
+/** A comparison as a sentence of its own. */
+export function agreementSentence(of: Agreement): string {
+  const words = agreementWords(of);
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** A comparison in words, to begin with or to follow 'With that, '. */
 export function agreementWords({ thermometer, bias, rms, agrees, plateaus }: Agreement): string {
   if (plateaus.length === 0) return `${thermometer}: no plateau to compare.`;
   const so = agrees ? 'agrees with the prediction' : 'does not agree with the prediction';
