@@ -153,6 +153,14 @@ export { type BenchReport, caseOfJob, type ReportQuestion, reportOf } from './be
 export { type PlateauOptions, plateaus, type SupplyPlateau } from './bench/steps.ts';
 export { type ThinLog, thinned } from './bench/thin.ts';
 export {
+  type ClaimStanding,
+  type FaultyVerdict,
+  faultyVerdicts,
+  type JudgedClaim,
+  type WholeFacts,
+} from './bench/verdict-faults.ts';
+export { verdictOrigin } from './bench/verdict-origins.ts';
+export {
   copperOfSameResistance,
   type VerdictFacts,
   type VerdictSentence,
@@ -187,6 +195,7 @@ export {
 export { OutOfRange, within } from './errors.ts';
 export { type CaseFile, caseFiles, caseScenario, jobOfCase } from './examples/case-files.ts';
 export { benchStart, type CastKey, cast, castScenario, planStart } from './examples/cast.ts';
+export { type SuspectVerdict, suspectFacts, suspectVerdict } from './examples/suspect-verdict.ts';
 export { adiabaticTime } from './heating/adiabatic.ts';
 export {
   ageingMeasuredTo,

@@ -79,7 +79,10 @@ export function reportOf({ job, log, u, compared, fitted }: ReportQuestion): Ben
     R20,
     metal: metalOfSample(identified),
     reached: of && R20 && ownCase && real ? reachedBy(of, R20, fitted?.compared ?? compared, means) : null,
-    device: device && ownCase ? { harm: device.judged.harm, rule: device.judged.rule, instead: device.instead } : null,
+    device:
+      device && ownCase
+        ? { harm: device.judged.harm, rule: device.judged.rule, instead: device.ways.length > 0 ? device.instead : '' }
+        : null,
     agrees: real && standsLocked(lock) && compared ? compared.every(({ agrees }) => agrees) : null,
   };
   return {
