@@ -284,6 +284,19 @@ export const misconceptions = {
     rank: 1,
     whyNot: 'It compares what goes out with what comes back. An overload is equal in both.',
   },
+  M45: {
+    thinks: 'The meter’s own leads do not count.',
+    lesson: '5.1',
+    rank: 1,
+    whyNot: 'At thousandths of an ohm they do. Use four wires, or take the leads’ own reading off.',
+  },
+  M46: {
+    thinks: 'At 12\u00A0V a lead cannot burn.',
+    lesson: '5.3',
+    rank: 1,
+    whyNot:
+      'Heat in the lead depends on its current, not on the volts of the supply. Low volts remove the shock, not the burns.',
+  },
   M47: {
     thinks: 'Average the current over on and off.',
     lesson: '2.2',
@@ -301,6 +314,12 @@ export const misconceptions = {
     lesson: '3.2',
     rank: 1,
     whyNot: 'Use the supply you are on. The same watts need nearly twice the amps at 120\u00A0V as at 230\u00A0V.',
+  },
+  M50: {
+    thinks: 'Equal by resistance is equal in everything.',
+    lesson: '5.2',
+    rank: 1,
+    whyNot: 'Only the ohms are equal. Area, mass, strength and terminals are those of the metal that is there.',
   },
 } as const satisfies Record<`M${number}`, Misconception>;
 

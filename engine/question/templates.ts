@@ -14,6 +14,10 @@ import { questions42 } from './lesson-4-2.ts';
 import { questions43 } from './lesson-4-3.ts';
 import { questions44 } from './lesson-4-4.ts';
 import { questions45 } from './lesson-4-5.ts';
+import { questions51 } from './lesson-5-1.ts';
+import { questions52 } from './lesson-5-2.ts';
+import { questions53 } from './lesson-5-3.ts';
+import { questions54 } from './lesson-5-4.ts';
 import { type QuestionFault, questionOf } from './ref.ts';
 import type { Question, QuestionRef, Template } from './types.ts';
 
@@ -34,6 +38,10 @@ const all: readonly Template[] = [
   ...questions43,
   ...questions44,
   ...questions45,
+  ...questions51,
+  ...questions52,
+  ...questions53,
+  ...questions54,
 ];
 
 /** Every template by its id. A page that asks a lesson's questions alone takes that lesson's list: this one is all of them. */

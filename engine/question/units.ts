@@ -9,6 +9,7 @@ export type AnswerKind =
   | 'resistance'
   | 'resistance per metre'
   | 'resistivity'
+  | 'resistance times mass'
   | 'temperature'
   | 'temperature rise'
   | 'time'
@@ -36,6 +37,7 @@ export const kindWords: Record<AnswerKind, { readonly name: string; readonly uni
   resistance: { name: 'a resistance', units: 'in Ω' },
   'resistance per metre': { name: 'a resistance for each length', units: 'in mΩ/m or mΩ/ft' },
   resistivity: { name: 'a resistivity', units: 'in nΩ·m' },
+  'resistance times mass': { name: 'ohms times grams for each length', units: 'in mΩ·g/m² or mΩ·g/ft²' },
   temperature: { name: 'a temperature', units: 'in °C or °F' },
   'temperature rise': { name: 'a temperature rise', units: 'in K' },
   time: { name: 'a time', units: 'in s or min' },
@@ -129,6 +131,17 @@ unit(
   1e-6,
   ['Ω', 'ω', 'ohm'].flatMap((name) => ['·mm2/m', '*mm2/m', '-mm2/m', 'mm2/m'].map((tail) => name + tail)),
 );
+// resistance by the length times mass by the length, which is resistivity times density
+const perSquare = (names: readonly string[]) => names.flatMap((of) => [`${of}2`, `${of}^2`, `${of}/${of}`]);
+const ohmGrams = (heads: readonly string[], over: readonly string[], grams: readonly string[]) =>
+  heads.flatMap((head) =>
+    ['·', '*', '-', ''].flatMap((sign) => grams.flatMap((g) => over.map((tail) => `${head}${sign}${g}/${tail}`))),
+  );
+const [squareMetre, squareFoot] = [perSquare(['m', 'metre', 'meter']), perSquare(['ft', 'foot'])];
+unit('mΩ·g/m²', 'resistance times mass', 1e-6, ohmGrams(milliohms, squareMetre, ['g', 'gram', 'grams']));
+unit('Ω·g/m²', 'resistance times mass', 1e-3, ohmGrams(wholeOhms, squareMetre, ['g', 'gram', 'grams']));
+unit('Ω·kg/m²', 'resistance times mass', 1, ohmGrams(wholeOhms, squareMetre, ['kg']));
+unit('mΩ·g/ft²', 'resistance times mass', 1e-6 / foot ** 2, ohmGrams(milliohms, squareFoot, ['g', 'gram', 'grams']));
 const wholeWatts = ['W', 'w', ...watts];
 const milliwatts = ['mW', 'mw', 'milliwatt', 'milliwatts'];
 unit('W/ft', 'heat per metre', 1 / foot, over(wholeWatts, feet));

@@ -127,6 +127,22 @@ const waysOf: Partial<Record<AnswerKind, Ways>> = {
     `${as(rho * 1e8)} × 10^-8 Ω·m`,
     `${as(rho * 1e6)} Ω mm²/m`,
   ],
+  'resistance times mass': (product, as) => [
+    `${as(product * 1e6)} mΩ·g/m²`,
+    `${comma(as(product * 1e6))} mohm g/m2`,
+    `${as(product * 1e6)} mΩ g per m²`,
+    `${as(product * 1e6 * foot ** 2)} mΩ·g/ft²`,
+    `about ${as(product)} Ω·kg/m²`,
+    `${as(product * 1e3)} Ω·g/m^2`,
+  ],
+  power: (P, as) => [
+    `${as(P)} W`,
+    `${comma(as(P))}W`,
+    `${as(P * 1e3)} mW`,
+    `${comma(as(P / 1e3))} kW`,
+    `${as(P)} watts`,
+    `P = ${as(P)} W`,
+  ],
   area: (A, as) => [
     `${as(A * 1e6)} mm²`,
     `${comma(as(A * 1e6))}mm2`,

@@ -6,10 +6,13 @@ import type { Practice, TemplateSpec } from '#engine/question/types.ts';
 import { actingCurrentSpec } from '#engine/question/unit-3/acting-current.ts';
 import { blockOfOutletsSpec } from '#engine/question/unit-3/block-of-outlets.ts';
 import { cordAndFuseSpec } from '#engine/question/unit-3/cord-and-fuse.ts';
+import { hotPlugSpec } from '#engine/question/unit-3/hot-plug.ts';
 import { largerFuseSpec } from '#engine/question/unit-3/larger-fuse.ts';
 import { mostDeviceSpec } from '#engine/question/unit-3/most-device.ts';
+import { pumpHumsSpec } from '#engine/question/unit-3/pump-hums.ts';
 import { sizeForDropSpec } from '#engine/question/unit-3/size-for-drop.ts';
 import { sizeForLoadSpec } from '#engine/question/unit-3/size-for-load.ts';
+import { underLoftLaggingSpec } from '#engine/question/unit-3/under-loft-lagging.ts';
 import { chosenQuestions, type Given, rightOf, testChosen } from './chosen-templates.ts';
 import { number, numbers, stemOf } from './stem.ts';
 
@@ -21,6 +24,9 @@ const specs = [
   cordAndFuseSpec,
   blockOfOutletsSpec,
   largerFuseSpec,
+  underLoftLaggingSpec,
+  pumpHumsSpec,
+  hotPlugSpec,
 ] as unknown as TemplateSpec<object>[];
 
 // the test of 1.45 times is a rule of UK and IEC practice
@@ -28,7 +34,10 @@ testChosen(specs, { Q41: { na: ['M25', 'M26', 'M27'] } });
 
 it('lessons 3.1 to 3.3 ask these, in the order of the curriculum', () => {
   const all = ['3.1', '3.2', '3.3'].flatMap((lesson) => templatesOfLesson(lesson).map(({ id }) => id));
-  expect(all).toEqual([...['Q39', 'Q40', 'Q41', 'Q42', 'Q43'], ...['Q44', 'Q45', 'Q46', 'Q48', 'Q49', 'D08']]);
+  expect(all).toEqual([
+    ...['Q39', 'Q40', 'Q41', 'Q42', 'Q43', 'D09'],
+    ...['Q44', 'Q45', 'Q46', 'D07', 'Q48', 'Q49', 'D01', 'D08'],
+  ]);
 });
 
 const of = (id: string, ...practices: Practice[]): (readonly [Practice, Given])[] =>
@@ -243,4 +252,48 @@ it.each<[string, string, string]>([
   ],
 ])('%s', (_what, ours, print) => {
   expect(ours).toBe(print);
+});
+
+it('D09: table current times both factors, below the load and the breaker that it was right for', () => {
+  // BS 7671 Table 52.2, and Table 4B1 at 70 °C (both from memory)
+  const lagging: Record<number, number> = { 50: 0.88, 100: 0.78, 200: 0.63, 400: 0.51 };
+  const warm: Record<number, number> = { 35: 0.94, 40: 0.87, 45: 0.79 };
+  for (const [, question] of of('D09', 'iec')) {
+    const stem = stemOf(question);
+    const It = number(stem, /table gives (\d+) A/);
+    const In = number(stem, /behind a (\d+) A breaker/);
+    const Ca = warm[number(stem, /loft comes to (\d+) °C/)] as number;
+    const Ci = lagging[number(stem, /Now (\d+) mm/)] as number;
+    expect(It).toBeGreaterThanOrEqual(In);
+    expect(It * Ca * Ci, stem).toBeLessThan(number(stem, /meter reads (\d+) A/));
+    const told = optionsOf(question, 1).find(({ id }) => id === right(question, 1))?.text ?? '';
+    expect(number(told, /^([\d.]+) A may flow/) / (It * Ca * Ci)).toBeCloseTo(1, 2);
+    expect(number(told, /holds (\d+) A/)).toBe(In);
+    expect([right(question), right(question, 1)]).toEqual(['lagging', 'both']);
+  }
+});
+
+it('D07: the volts that are missing are those that the run takes, out and back, at that current', () => {
+  for (const [, question] of of('D07', 'iec', 'na')) {
+    const stem = stemOf(question);
+    const R = (2 * number(stem, /([\d.]+) (?:mΩ\/m|Ω\/kft)/) * number(stem, /hangs on (\d+) (?:m|ft)/)) / 1000;
+    const [house, pump] = [number(stem, /house has ([\d.]+) V/), number(stem, /and the pump ([\d.]+) V/)];
+    const I = number(stem, /hums it draws ([\d.]+) A/);
+    expect(Math.abs(house - pump - I * R), stem).toBeLessThan(1.1); // volts are told to three figures
+    expect(I).toBeGreaterThan(2 * number(stem, /runs at (\d+) A/));
+    const once = optionsOf(question).find(({ id }) => id === 'bad contact')?.text ?? '';
+    expect(Math.abs(number(once, /have ([\d.]+) V/) - house + (I * R) / 2)).toBeLessThan(1.1);
+    expect([right(question), right(question, 1)]).toEqual(['drop at start', 'by the house']);
+  }
+});
+
+it('D01: the current is in the cord’s table, and the plug far hotter than the cord', () => {
+  const table: Record<string, number> = { '1 mm²': 10, '1.25 mm²': 13, '1.5 mm²': 16, '16 AWG': 13, '14 AWG': 18 };
+  for (const [, question] of of('D01', 'iec', 'na')) {
+    const stem = stemOf(question);
+    const size = /three-core ([\d.]+ (?:mm²|AWG)) cord/.exec(stem)?.[1] as string;
+    expect(number(stem, /morning at (\d+) A/)).toBeLessThanOrEqual(table[size] as number);
+    expect(number(stem, /shell it reads (\d+) °C/)).toBeGreaterThan(number(stem, /cord reads (\d+) °C/) + 15);
+    expect([right(question), right(question, 1)]).toEqual(['contact', 'cool cord and current']);
+  }
 });
