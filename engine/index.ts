@@ -1,6 +1,7 @@
 // The engine's public face. SI inside: metres, kilograms, seconds, amperes, kelvin; names say so where they differ.
 // Sorted by file; the folders are the topics.
 
+export { type AgainstLimit, againstGreatest, type Conformity } from './bench/conformity.ts';
 export {
   type ColdReading,
   conductorTemperature,
@@ -49,6 +50,13 @@ export {
 export type { Residuals } from './bench/fit/residuals.ts';
 export type { FitEnd, FitProgress, Fitted, FitWords, LogFit, Untold } from './bench/fit/result.ts';
 export { type StepSpan, stepsOfLog } from './bench/fit/steps.ts';
+export {
+  type Connection,
+  type LoopMeasurement,
+  loopModel,
+  type PerMetre,
+  resistancePerMetre,
+} from './bench/four-wire.ts';
 export { handHeld, type Instruments, uncertaintyBy } from './bench/hand-held.ts';
 export { identifiedCable } from './bench/identified-cable.ts';
 export {
@@ -73,12 +81,41 @@ export type { Leaning, OutcomeMeaning, ReadQuantity } from './bench/identify/out
 export { type Prior, type Priors, usualPriors } from './bench/identify/priors.ts';
 export type { MassTimesResistance, MetalProduct } from './bench/identify/product.ts';
 export type { AgainstMarking, EqualCopper, Interval, SizeStanding } from './bench/identify/size.ts';
+export { type IdentifySentence, type IdentifySentenceId, identifyText, identifyWords } from './bench/identify/words.ts';
 export {
-  type IdentifySentence,
-  type IdentifySentenceId,
-  identifyText,
-  identifyWords,
-} from './bench/identify/words.ts';
+  limitOfError,
+  type Meter,
+  type MeterRange,
+  type Reading,
+  rangeFor,
+  readingFrom,
+  readMeter,
+} from './bench/instruments/meter.ts';
+export {
+  calliper,
+  clampMeter,
+  clampMeterDc,
+  jawPlace,
+  meters,
+  milliohmMeter,
+  multimeterAmps,
+  multimeterOhms,
+  multimeterVolts,
+  multimeterVoltsAc,
+  needleMeter,
+  panelMeter,
+  pocketScale,
+  tapeMeasure,
+  thermometerReader,
+} from './bench/instruments/records.ts';
+export { readTape, type TapeMeasure, tapeLimit } from './bench/instruments/tape.ts';
+export {
+  readThermocouple,
+  type ThermocoupleClass,
+  type ThermometerReader,
+  thermocoupleClass,
+  thermocoupleTolerance,
+} from './bench/instruments/thermocouple.ts';
 export { jobFileName, jobFromFile, jobToFile, longestJobFile } from './bench/job-file.ts';
 export { type BenchJob, emptyJob, type FoundOnLead, type ParsedJob, parseJob } from './bench/job-schema.ts';
 export {
@@ -115,12 +152,12 @@ export {
 } from './bench/power-checks.ts';
 export {
   type CaseDoubt,
+  caseDoubt,
   type DoubtId,
   type PredictedBand,
   type PredictedEvent,
   type PredictedMoment,
   predictedBand,
-  usualDoubt,
 } from './bench/predicted-band.ts';
 export {
   type Decoder,
@@ -146,12 +183,43 @@ export type {
   TimeForm,
 } from './bench/readings/types.ts';
 export { type LogHeads, type LogLine, linesToCsv, writeLog } from './bench/readings/write.ts';
+export { energyOf, powerOf, resistanceOf, sameInstrument } from './bench/readings-together.ts';
 export type { DeviceCheck } from './bench/report/device-check.ts';
 export type { ReportLock } from './bench/report/lock-of.ts';
 export { type Missing, type MissingBySection, type ReportSectionId, reportSections } from './bench/report/sections.ts';
 export { type BenchReport, caseOfJob, type ReportQuestion, reportOf } from './bench/report.ts';
+export { type RiseOfResistance, riseModel, temperatureByRise } from './bench/rise-by-resistance.ts';
 export { type PlateauOptions, plateaus, type SupplyPlateau } from './bench/steps.ts';
 export { type ThinLog, thinned } from './bench/thin.ts';
+export {
+  type Distribution,
+  fromInterval,
+  fromLimit,
+  fromStep,
+  type Limited,
+} from './bench/uncertainty/distributions.ts';
+export { toleranceOf, type Written, written } from './bench/uncertainty/figures.ts';
+export { type Input, type Model, pairCorrelated } from './bench/uncertainty/model.ts';
+export {
+  type Checked,
+  type CoverageInterval,
+  checkByTrials,
+  monteCarlo,
+  type Propagated,
+  type Trials,
+} from './bench/uncertainty/monte-carlo.ts';
+export {
+  type BudgetLine,
+  type Expanded,
+  effectiveDof,
+  expanded,
+  propagate,
+  type Uncertainty,
+} from './bench/uncertainty/propagate.ts';
+export type { SecondOrder } from './bench/uncertainty/second-order.ts';
+export { sensitivityOf } from './bench/uncertainty/sensitivity.ts';
+export { belowStudent, studentQuantile, withinStudent } from './bench/uncertainty/student.ts';
+export { correlationOf, type Repeated, repeated } from './bench/uncertainty/type-a.ts';
 export {
   type ClaimStanding,
   type FaultyVerdict,
@@ -193,6 +261,7 @@ export {
   tableResistance,
 } from './conductor/iec60228.ts';
 export { OutOfRange, within } from './errors.ts';
+export { type BenchCase, benchCases } from './examples/bench-cases.ts';
 export { type CaseFile, caseFiles, caseScenario, jobOfCase } from './examples/case-files.ts';
 export { benchStart, type CastKey, cast, castScenario, planStart } from './examples/cast.ts';
 export { type SuspectVerdict, suspectFacts, suspectVerdict } from './examples/suspect-verdict.ts';
@@ -223,6 +292,7 @@ export {
 } from './heating/by-resistance.ts';
 export { type DropGuide, dropGuides } from './heating/drop-guides.ts';
 export type { HeatEvent } from './heating/events.ts';
+export { faultTemperature, faultTemperatureOf, usualFaultTemperature } from './heating/fault-temperature.ts';
 export { type HeldAt, heldAt, type LimitStanding, ratingColumns, shortTime } from './heating/insulation-at.ts';
 export {
   type Crossing,
@@ -345,7 +415,9 @@ export {
   type ContactHeat,
   type ContactKind,
   type ContactsBeside,
+  contactsAt,
   contactsBeside,
+  contactsOf,
   type UsualContact,
   usualContacts,
 } from './protection/contact-watts.ts';
@@ -359,12 +431,25 @@ export {
   type Energy,
   energyOver,
   type MakerEnergy,
+  outlasts,
   usualCapacity,
 } from './protection/device-energy.ts';
 export { device, deviceFamilies, deviceOf, type FamilyEntry, standardRatings } from './protection/devices.ts';
 export { disconnectionTime, type Earthing, type TimeLimit } from './protection/disconnection.ts';
 export { type DropTable, printedDrop } from './protection/drop-table.ts';
 export { type Factor, factorProduct, ratingInPlace, tableCurrentNeeded } from './protection/factors.ts';
+export {
+  type FaultCleared,
+  type FaultLoop,
+  type FaultPath,
+  type FixedWiring,
+  faultCleared,
+  faultLoop,
+  faultOf,
+  faultPathOf,
+  faultStatements,
+} from './protection/fault-loop.ts';
+export { type FaultWithstand, faultWithstand, type WithstandAt } from './protection/fault-withstand.ts';
 export { adjustmentFactor, groupingFactor } from './protection/grouping-factor.ts';
 export type { Guard, Slowest } from './protection/guard.ts';
 export { harmMatrix, type MatrixCell, type MatrixRow, type RuleStanding } from './protection/harm-matrix.ts';
@@ -392,7 +477,6 @@ export { classThreeEnergy, type MeltingEnergy, meltingEnergy } from './protectio
 export {
   coldReadingShare,
   conventionalRho,
-  faultTemperature,
   greatestLoop,
   type LongestRun,
   type Loop,
@@ -418,6 +502,8 @@ export { type InSeries, inSeries, type Operation } from './protection/operation.
 export { type OtherSense, otherSenses } from './protection/other-senses.ts';
 export { plugFuseRule, plugRow } from './protection/plug-fuse-rule.ts';
 export { type Promised, promised } from './protection/promised.ts';
+export { faultVolts, type Prospective, prospectiveOf, socketCurrent } from './protection/prospective.ts';
+export { type Race, type RaceFirst, raceOf, shareUsed } from './protection/race.ts';
 export { instantaneous, regulationCurrent } from './protection/regulation-currents.ts';
 export { isCord, type RuleQuestion, ruledMetal, ruleOfCase, soundCable } from './protection/rule-of-case.ts';
 export type { RuleOutcome, RuleStep, RuleVerdict, TestStep, ValueStep } from './protection/rule-steps.ts';
@@ -430,13 +516,7 @@ export {
   selectiveGG,
 } from './protection/selectivity.ts';
 export { predictWithDevice, seriesOf } from './protection/series-of.ts';
-export {
-  branchSizes,
-  dropFrom,
-  fixedSizes,
-  plugCordSizes,
-  type SizesAndRule,
-} from './protection/size-asks.ts';
+export { branchSizes, dropFrom, fixedSizes, plugCordSizes, type SizesAndRule } from './protection/size-asks.ts';
 export { nextStandardRating, usualRatings } from './protection/standard-ratings.ts';
 export {
   flatTwinRatings,
@@ -547,6 +627,7 @@ export { type Parsed, parseScenario } from './scenario/parse.ts';
 export type {
   CableSpec,
   DeviceSpec,
+  FaultSpec,
   MetalValues,
   OwnDevice,
   PlasticValues,

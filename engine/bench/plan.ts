@@ -5,13 +5,7 @@ import { celsius, kelvin } from '../quantity.ts';
 import { leastSample, mostBenchVolts, mostConductor, mostSheath, mostSheathPractised } from './limits.ts';
 import type { TestPlan } from './plan-schema.ts';
 import { checkOutcome, type PowerCheck, powerChecks } from './power-checks.ts';
-import {
-  type CaseDoubt,
-  type PredictedEvent,
-  type PredictedMoment,
-  predictedBand,
-  usualDoubt,
-} from './predicted-band.ts';
+import { type CaseDoubt, type PredictedEvent, type PredictedMoment, predictedBand } from './predicted-band.ts';
 
 /** Why a plan may not be powered, in a sentence that says what would be right. */
 export interface Refusal {
@@ -61,7 +55,7 @@ export interface PlanPrediction {
 }
 
 /** Predicts a plan's steps, one after the other. Throws `ScenarioFault` where its parts do not fit (parse first). */
-export function predictPlan(plan: TestPlan, doubt: CaseDoubt = usualDoubt): PlanPrediction {
+export function predictPlan(plan: TestPlan, doubt?: CaseDoubt): PlanPrediction {
   const { supply } = plan.scenario;
   const ends = supply.map((_, i) => supply.slice(0, i + 1).reduce((sum, { duration_s = 0 }) => sum + duration_s, 0));
   const { moments, events, run } = predictedBand(plan.scenario, ends, doubt);

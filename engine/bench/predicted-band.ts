@@ -4,6 +4,7 @@ import { type Run, runCase } from '../heating/run.ts';
 import { buildCase, leadResistance, type ThermalCase } from '../heating/thermal-case.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import type { SurfaceLaw } from '../surroundings/law.ts';
+import { caseUncertainty } from './fit/band.ts';
 import type { Measured } from './measured.ts';
 
 /** How well the parts of a case are known: standard uncertainties, as shares of the value, and for ambient in kelvin. */
@@ -20,11 +21,23 @@ export interface CaseDoubt {
   readonly ambient: number;
 }
 
-/**
- * What is usual: resistance measured on four terminals; the surface law −6 to +3 % (heat-model section 3), emissivity 0.03 and
- * diameter 3 %; the plastic's resistivity and capacity as their records have it; a thermometer of 1 K in the air. Own choice.
- */
-export const usualDoubt: CaseDoubt = { R20: 0.01, surface: 0.06, plastic: 0.08, capacity: 0.06, ambient: 1 };
+/** Heat capacity of metal and plastic, as the records of plastics have it [1]. */
+const capacityShare = 0.06;
+/** About half of what a cord sheds is radiated: so much of the emissivity's doubt reaches the whole [1]. */
+const radiated = 0.5;
+
+/** How well a case is known from its own records, gathered in the parts that move what a bench shows. */
+export function caseDoubt(of: ThermalCase): CaseDoubt {
+  const { R20, diameter, law, emissivity, ambient } = caseUncertainty(of, null);
+  const { insulation, emissivity: surface } = of.cable;
+  return {
+    R20,
+    surface: Math.hypot(law, diameter, (radiated * emissivity) / surface),
+    plastic: insulation ? insulation.rhoT.u / insulation.rhoT.value : 0,
+    capacity: capacityShare,
+    ambient,
+  };
+}
 
 /** A part of a case that is not known exactly. */
 export type DoubtId = keyof CaseDoubt;
@@ -70,18 +83,15 @@ export interface PredictedBand {
  * 5.1.2): the case is run once as it is and once for each doubtful part moved by its standard uncertainty, taken as independent of
  * each other. A current that is held is taken as exact. Where the supply changes at a time, what is shown just before.
  */
-export function predictedBand(
-  scenario: Scenario,
-  times: readonly number[],
-  doubt: CaseDoubt = usualDoubt,
-): PredictedBand {
+export function predictedBand(scenario: Scenario, times: readonly number[], doubt?: CaseDoubt): PredictedBand {
   const of = buildCase(scenario);
+  const known = doubt ?? caseDoubt(of);
   const run = runCase(of);
   const base = readingsOf(of, run, times);
-  const moved = (Object.keys(doubt) as DoubtId[])
-    .filter((id) => doubt[id] > 0)
+  const moved = (Object.keys(known) as DoubtId[])
+    .filter((id) => known[id] > 0)
     .map((id) => {
-      const changed = movedCase(of, id, doubt[id]);
+      const changed = movedCase(of, id, known[id]);
       const other = runCase(changed);
       return { id, run: other, readings: readingsOf(changed, other, times) };
     });

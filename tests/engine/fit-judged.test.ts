@@ -11,7 +11,7 @@ import {
   singleChanges,
   stepsOfLog,
 } from '#engine';
-import { studentQuantile } from '#engine/bench/fit/student.ts';
+import { studentQuantile } from '#engine/bench/uncertainty/student.ts';
 import { steadyState } from '#engine/heating/steady.ts';
 import { supplyOf } from '#engine/heating/supply.ts';
 import { buildCase, conductorResistance } from '#engine/heating/thermal-case.ts';

@@ -38,7 +38,11 @@ const benchLog: fc.Arbitrary<BenchLog> = fc.integer({ min: 1, max: 12 }).chain((
     minLength: n,
     maxLength: n,
   });
-  const probe = fc.record({ name: words, place: fc.constantFrom(...places), T: column(n, temperature) });
+  const probe = fc.record({
+    name: words.map((text) => text.trim()),
+    place: fc.constantFrom(...places),
+    T: column(n, temperature),
+  });
   const measured = column(n, figure);
   return fc
     .record({

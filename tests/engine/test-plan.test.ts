@@ -117,7 +117,9 @@ describe('what a plan predicts', () => {
     expect(last?.W.value).toBeCloseTo((last?.U.value ?? 0) * 12, 9);
   });
 
-  it('is less sure the hotter it gets, and hardly doubts the volts', () => {
+  it('is less sure the hotter it gets, and hardly doubts the volts of a lead that was measured', () => {
+    const measured = { ...cast.SUS, conductor: { ...cast.SUS.conductor, R20_ohmPerKm: 36 } };
+    const prediction = predictPlan(sound(stepped([4, 8, 12], { cable: measured })));
     const us = prediction.steps.map(({ end }) => end.conductor.u);
     expect(us[0]).toBeGreaterThanOrEqual(1); // the air is known to a kelvin
     expect(us[1]).toBeGreaterThan(us[0] as number);

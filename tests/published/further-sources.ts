@@ -14,4 +14,6 @@ export const furtherSources = {
   },
   bookInstallation: { title: 'A textbook of installation work: overcurrent and earth faults', kind: 'handbook' },
   designGuides: { title: 'Design guides: longest runs by the conventional method', kind: 'handbook' },
+  ea402: { title: 'EA-4/02, Evaluation of the uncertainty of measurement in calibration', kind: 'handbook' },
+  tn1297: { title: 'NIST Technical Note 1297, Guidelines for expressing uncertainty', kind: 'handbook' },
 } as const satisfies Record<string, Source>;

@@ -6,6 +6,7 @@ import { page } from 'vitest/browser';
 import { castScenario, inMetal, predict, type Scenario, templates, usualSurroundings } from '#engine';
 import CoreSection from '#site/widgets/CoreSection.svelte';
 import EmberTrace from '#site/widgets/EmberTrace.svelte';
+import FirstToAct from '#site/widgets/FirstToAct.svelte';
 import HeatLedger from '#site/widgets/HeatLedger.svelte';
 import { pairOf } from '#site/widgets/home/pair.ts';
 import RunningPair from '#site/widgets/home/RunningPair.svelte';
@@ -35,6 +36,8 @@ const onThenOff = (scenario: Scenario): Scenario => ({
 });
 const hot = { iec: onThenOff(pair(26).iec), na: onThenOff(pair(26).na) };
 const steel = (scenario: Scenario): Scenario => ({ ...scenario, cable: inMetal(scenario.cable, 'steel') });
+
+const fused = (scenario: Scenario): Scenario => ({ ...scenario, device: { family: 'bs1362', rating_A: 13 } });
 
 const around = (['stillAir', 'clipped', 'lagged', 'coiled', 'draught'] as const).map((kind) =>
   usualSurroundings(kind, 25, 30),
@@ -89,6 +92,16 @@ const figures: readonly [name: string, figure: unknown, props: Record<string, un
   ['places', WrapAndWind, { id: 'a', number: '0.0.1', title: 'One lead, many places', cases: places }],
   ['sizes', SizeLadder, { id: 'a', number: '0.0.1', title: 'Sizes side by side', scenarios: pair(12) }],
   ['volts along', VoltsAlong, { id: 'a', number: '0.0.1', title: 'Volts along the run', scenarios: pair(12) }],
+  [
+    'race',
+    FirstToAct,
+    {
+      id: 'a',
+      number: '0.0.1',
+      title: 'Who is first',
+      scenarios: { iec: fused(pair(27).iec), na: fused(pair(27).na) },
+    },
+  ],
   ['metals', MetalQuartet, { id: 'a', number: '0.0.1', title: 'Four metals', scenarios: pair(12) }],
   [
     'question',

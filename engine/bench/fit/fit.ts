@@ -2,6 +2,7 @@ import { buildCase, leadResistance } from '../../heating/thermal-case.ts';
 import { T20 } from '../../material/resistivity.ts';
 import type { Scenario } from '../../scenario/schema.ts';
 import type { BenchLog } from '../log.ts';
+import { studentQuantile, withinStudent } from '../uncertainty/student.ts';
 import { astray, type Covariance, covarianceOf } from './covariance.ts';
 import { type ColumnUncertainty, type Drive, driveOf } from './drive.ts';
 import { type Forward, forwardOf } from './forward.ts';
@@ -10,7 +11,6 @@ import { type Weighed, weighed, withFree } from './readings.ts';
 import { residualsOf } from './residuals.ts';
 import type { FitEnd, FitProgress, Fitted, LogFit, Untold } from './result.ts';
 import { type SearchEnd, searching } from './search.ts';
-import { studentQuantile, withinStudent } from './student.ts';
 import { atBounds, boundTogether, nextToHold, tellingOf } from './untold.ts';
 import { fitWords } from './words.ts';
 
@@ -57,7 +57,7 @@ export function* fitting(problem: FitProblem): Generator<FitProgress, LogFit, bo
   if (drive === null) return nothing(problem, begin, null, 'too few readings');
   const forward = forwardOf(scenario, drive);
   if (!forward.sound) return nothing(problem, begin, forward, 'melts');
-  const readings = weighed(forward);
+  const readings = weighed(forward, u.lasting);
   if (readings.many < free.length + 2) return nothing(problem, begin, forward, 'too few readings');
   if (!Number.isFinite(readings.chiSquare(begin))) return nothing(problem, begin, forward, 'melts');
   const found = yield* told(readings, free, begin);

@@ -1,6 +1,7 @@
 import { buildCase, leadResistance } from '../../heating/thermal-case.ts';
 import { resistanceRatio, T20 } from '../../material/resistivity.ts';
 import type { BenchLog } from '../log.ts';
+import { studentQuantile } from '../uncertainty/student.ts';
 import { driveOf } from './drive.ts';
 import { type FitProblem, fitLog } from './fit.ts';
 import { type Forward, forwardOf } from './forward.ts';
@@ -8,7 +9,6 @@ import { type FitParameterId, fitParametersOf } from './parameters.ts';
 import { withFree } from './readings.ts';
 import type { FitProgress, LogFit } from './result.ts';
 import { type StepSpan, stepsOfLog } from './steps.ts';
-import { studentQuantile } from './student.ts';
 
 /** What the model itself may be off by beyond its parameters: this share of the rise over the air, one standard uncertainty (our choice). */
 export const modelAllowance = 0.02;

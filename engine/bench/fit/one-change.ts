@@ -1,7 +1,7 @@
+import { withinStudent } from '../uncertainty/student.ts';
 import { type FitProblem, fitLog } from './fit.ts';
 import type { FitParameterId } from './parameters.ts';
 import type { FitProgress, LogFit } from './result.ts';
-import { withinStudent } from './student.ts';
 
 /** The refit of one parameter alone. */
 export interface OneChange {

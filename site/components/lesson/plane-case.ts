@@ -4,13 +4,13 @@ import type { Practice } from '../../lib/format.ts';
 import type { HoldAsk } from '../../widgets/hold-or-open/rows.ts';
 import { forPractice } from './by-practice.ts';
 import { caseOf, type LessonCase } from './case-of.ts';
-import type { holdOrOpenProps, timeCurrentPlaneProps } from './plane-props.ts';
+import type { firstToActProps, holdOrOpenProps } from './plane-props.ts';
 
-type PlaneProps = v.InferOutput<typeof timeCurrentPlaneProps>;
+type CordProps = Omit<v.InferOutput<typeof firstToActProps>, 'most'>;
 type HoldProps = v.InferOutput<typeof holdOrOpenProps>;
 
 /** The cord behind its device, for each practice. */
-export function planeCases(of: PlaneProps): Record<Practice, Scenario> {
+export function planeCases(of: CordProps): Record<Practice, Scenario> {
   const one = (practice: Practice): Scenario => {
     const { cast, amps, ambient, before, metal, length, surroundings, device } = of;
     const parts = forPractice({ cast, amps, ambient, before, metal, length }, practice) as unknown as LessonCase & {

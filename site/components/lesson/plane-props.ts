@@ -12,8 +12,8 @@ const familyPair = v.strictObject({
   na: v.array(oneOf(deviceFamilies.map(({ id }) => id) as DeviceFamily[])),
 });
 
-/** A cord behind a device, current against time. `amps` is where the operating point stands; `before` what the cord carried. */
-export const timeCurrentPlaneProps = v.strictObject({
+/** A cord behind a device. `amps` is the load's current; `before` what the cord carried. */
+const cordBehind = {
   ...leadParts,
   amps: either(amps),
   device: devicePair,
@@ -24,14 +24,26 @@ export const timeCurrentPlaneProps = v.strictObject({
   length: v.optional(either(amount(0.01, 5000, 'm'))),
   /** Surroundings as a scenario has them, without the ambient; still air unless given. */
   surroundings: v.optional(v.record(v.string(), v.union([v.string(), v.number(), v.boolean()]))),
-  /** Greatest current that can flow; 1000 A unless given. */
-  prospective: v.optional(amount(10, 100_000, 'A')),
   families: v.optional(familyPair),
   /** Greatest rating that is offered. */
   greatest: v.optional(amount(1, 1250, 'A')),
   sizes: v.optional(sizesByPractice),
   places: v.optional(v.array(oneOf(placeKinds))),
   controls: v.optional(v.array(oneOf(['current', 'device', 'size', 'metal', 'limit', 'ambient', 'surroundings']))),
+};
+
+/** Current against time; `amps` is where the operating point stands. */
+export const timeCurrentPlaneProps = v.strictObject({
+  ...cordBehind,
+  /** Greatest current that can flow; 1000 A unless given. */
+  prospective: v.optional(amount(10, 100_000, 'A')),
+});
+
+/** The cord and its device in time, at a held current. */
+export const firstToActProps = v.strictObject({
+  ...cordBehind,
+  /** Greatest current that can be set; 100 A unless given. */
+  most: v.optional(amount(1, 10_000, 'A')),
 });
 
 const besides = v.array(namedDevice);

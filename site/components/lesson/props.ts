@@ -4,7 +4,7 @@ import { askProps } from './ask-props.ts';
 import { i2tScaleProps, loopTraceProps, sizeChooserProps } from './circuit-props.ts';
 import { heatLedgerProps, wrapAndWindProps } from './heat-props.ts';
 import { faultWords, numProps } from './num-props.ts';
-import { holdOrOpenProps, timeCurrentPlaneProps } from './plane-props.ts';
+import { firstToActProps, holdOrOpenProps, timeCurrentPlaneProps } from './plane-props.ts';
 import { amount, castKey, castPair, either, figureNumber, named, oneOf, words } from './prop-parts.ts';
 import { metalQuartetProps, sizeLadderProps, voltsAlongProps } from './run-props.ts';
 import { sketchProps } from './sketch-props.ts';
@@ -91,6 +91,8 @@ export const lessonProps = {
   HeatLedger: heatLedgerProps,
   /** A cord behind its device: current against time, hatched where nothing protects. */
   TimeCurrentPlane: timeCurrentPlaneProps,
+  /** A cord and its device in time at a held current: who is first. */
+  FirstToAct: firstToActProps,
   /** Devices on a line of current: must hold, may do either, must have opened. */
   HoldOrOpen: holdOrOpenProps,
   /** One lead in several surroundings, side by side. */

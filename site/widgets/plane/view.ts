@@ -3,12 +3,14 @@ import {
   bandAt,
   buildCase,
   type Device,
+  type DeviceFamily,
   fastest,
   type HarmSet,
   type HarmSpan,
   harmSet,
   harmStart,
   type Limit,
+  type PlaceKind,
   type Scenario,
   slowest,
   type ThermalCase,
@@ -20,10 +22,24 @@ import {
 import { currentsAbove, currentsAcross, type PlaneAxes, planeAxes } from '../../charts/plane/axes.ts';
 import { fastStair, type PlanePoint, slowStair, stairBetween } from '../../charts/plane/edges.ts';
 import type { DrawnDevice, DrawnHarm, PlaneReading, ToldBar } from '../../charts/plane/types.ts';
+import type { Practice } from '../../lib/format.ts';
+import type { SizesByPractice } from '../figure/carry.ts';
 import { ampereWords } from './words.ts';
 
 /** A limit of the conductor's insulation that a plane may be about. */
 export type PlaneLimit = 'rating' | 'shortTime';
+
+/** What a reader may change of a cord behind its device. */
+export type PlaneControl = 'current' | 'device' | 'size' | 'metal' | 'limit' | 'ambient' | 'surroundings';
+
+/** Families of devices to choose from where a page names none, by practice. */
+export const cordFamilies: Readonly<Record<Practice, readonly DeviceFamily[]>> = {
+  iec: ['bs1362', 'gG', 'B', 'C', 'D'],
+  na: ['ul489', 'ul248', 'ul248 delay'],
+};
+
+/** Surroundings to choose from where a page names none. */
+export const cordPlaces: readonly PlaceKind[] = ['stillAir', 'clipped', 'lagged', 'coiled'];
 
 /** A cable behind a device, and all the plane shows of them. */
 export interface Plane {
@@ -43,6 +59,27 @@ export interface Plane {
   readonly bars: readonly ToldBar[];
   /** If the device's curve is straight between its points; null where that says nothing new. */
   readonly assumed: readonly ToldBar[] | null;
+}
+
+/** What a page gives a figure of a cord behind its device. */
+export interface CordFigure {
+  /** Name of the figure on its page: the element's id and its part of the address's fragment. */
+  id: string;
+  number: string;
+  title: string;
+  /** The case it opens with, by practice, each with a device and a current. */
+  scenarios: Readonly<Record<Practice, Scenario>>;
+  /** The limit it opens with: the insulation's rating, or its short-circuit limit. */
+  limit?: PlaneLimit;
+  /** Families of devices to choose from, by practice. */
+  families?: Readonly<Record<Practice, readonly DeviceFamily[]>>;
+  /** Greatest rating that is offered [A]. */
+  greatest_A?: number;
+  sizes?: SizesByPractice;
+  /** Surroundings to choose from. */
+  places?: readonly PlaceKind[];
+  /** What can be changed. */
+  controls?: readonly PlaneControl[];
 }
 
 /** What a plane is asked for beside its case. */
