@@ -78,7 +78,7 @@ it('begins a new job after asking, and not before', async () => {
 it('offers ways to mend it, to put into one’s own words', async () => {
   await keepJob(sander);
   await opened();
-  const offer = page.getByRole('button', { name: 'Keep this lead out of use' });
+  const offer = page.getByRole('button', { name: /^Keep this lead out of use/ });
   await offer.click();
   await expect
     .element(page.getByRole('textbox', { name: 'Recommendation' }))

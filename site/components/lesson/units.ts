@@ -39,6 +39,13 @@ export const units: Readonly<Record<number, Unit>> = {
       'A device holds some currents, opens at others, and may do either between. You read that from the standards, and lay it over the lead. Then you ask about short circuits, and about faults to earth or ground.',
     brings: 'Unit two, and unit three for the cord rules.',
   },
+  5: {
+    name: 'The suspect lead',
+    question: 'What is this lead, what will a current do to it, and what do we tell its owner?',
+    about:
+      'A marking is a claim. You measure a resistance of thousandths of an ohm, and name the metal and the size. Then you say what will happen, load the lead on a safe bench, and stop in time.',
+    brings: 'Units one and two. Unit four says what the device would have done.',
+  },
 };
 
 /** A unit as the page says it: '2 How hot, how soon'. */
