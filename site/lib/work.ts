@@ -72,11 +72,7 @@ async function byWorker<J, P, A extends object>(
 
 const frame = 12; // ms after which the page is let go
 
-async function onPage<J, P, A>(
-  { here }: Work<J, P, A>,
-  job: J,
-  { onprogress, signal }: Following<P>,
-): Promise<A> {
+async function onPage<J, P, A>({ here }: Work<J, P, A>, job: J, { onprogress, signal }: Following<P>): Promise<A> {
   let free = performance.now();
   return here(job, async (progress) => {
     signal?.throwIfAborted();

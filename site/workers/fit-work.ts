@@ -1,8 +1,8 @@
 import {
   type Agreement,
   besideLog,
-  compareWithLog,
   type CompareQuestion,
+  compareWithLog,
   type Difference,
   differenceAtLastPlateau,
   type FitParameterId,
