@@ -15,6 +15,14 @@ export {
 } from './bench/derived.ts';
 export { evidenceOf, usualReadings } from './bench/evidence-of.ts';
 export type { CaseUncertainty } from './bench/fit/band.ts';
+export {
+  besideLog,
+  differenceAtLastPlateau,
+  type LogBeside,
+  type PlateauMeans,
+  plateauMeans,
+  type ThermometerBeside,
+} from './bench/fit/beside.ts';
 export { type Agreement, type CompareQuestion, compareWithLog, type PlateauAgreement } from './bench/fit/compare.ts';
 export {
   type Difference,
@@ -49,6 +57,7 @@ export {
   type PerMetre,
   resistancePerMetre,
 } from './bench/four-wire.ts';
+export { handHeld, type Instruments, uncertaintyBy } from './bench/hand-held.ts';
 export { identifiedCable } from './bench/identified-cable.ts';
 export {
   type CandidateId as IdentifiedMetal,
@@ -79,12 +88,7 @@ export {
   referenceOf,
   type SizeStanding,
 } from './bench/identify/size.ts';
-export {
-  type IdentifySentence,
-  type IdentifySentenceId,
-  identifyText,
-  identifyWords,
-} from './bench/identify/words.ts';
+export { type IdentifySentence, type IdentifySentenceId, identifyText, identifyWords } from './bench/identify/words.ts';
 export {
   limitOfError,
   type Meter,
@@ -189,6 +193,7 @@ export { type LogHeads, type LogLine, linesToCsv, writeLog } from './bench/readi
 export { energyOf, powerOf, resistanceOf, sameInstrument } from './bench/readings-together.ts';
 export { type RiseOfResistance, riseModel, temperatureByRise } from './bench/rise-by-resistance.ts';
 export { type PlateauOptions, plateaus, type SupplyPlateau } from './bench/steps.ts';
+export { type ThinLog, thinned } from './bench/thin.ts';
 export { type KnownLead, type ShownBy, type TwoAndFour, twoAndFour } from './bench/two-and-four.ts';
 export {
   type Distribution,
@@ -252,6 +257,7 @@ export {
   tableResistance,
 } from './conductor/iec60228.ts';
 export { OutOfRange, within } from './errors.ts';
+export { type BenchCase, benchCases } from './examples/bench-cases.ts';
 export { benchStart, type CastKey, cast, castScenario, planStart } from './examples/cast.ts';
 export { adiabaticTime } from './heating/adiabatic.ts';
 export {
@@ -280,6 +286,7 @@ export {
 } from './heating/by-resistance.ts';
 export { type DropGuide, dropGuides } from './heating/drop-guides.ts';
 export type { HeatEvent } from './heating/events.ts';
+export { faultTemperature, faultTemperatureOf, usualFaultTemperature } from './heating/fault-temperature.ts';
 export { type HeldAt, heldAt, type LimitStanding, ratingColumns, shortTime } from './heating/insulation-at.ts';
 export {
   type Crossing,
@@ -361,16 +368,20 @@ export { type SlowHarm, slowHarms } from './material/slow-harm.ts';
 export {
   emptyNotebook,
   type KnownEntry,
+  type MemoryEntry,
   type Notebook,
+  type NotebookSettings,
   notebookFormat,
   notebookVersion,
   type OtherEntry,
   type Place as ReadingPlace,
   type PredictionEntry,
   type QuestionEntry,
+  usualSettings,
   type WordsEntry,
 } from './notebook/document.ts';
 export { doneIn, entryOf, withEntry, withoutEntry, withPlace } from './notebook/edit.ts';
+export { lessonsBegun, memoriesOf, practiceSettings, withReview } from './notebook/memories.ts';
 export { fromOldKeys, oldKeys, present } from './notebook/migrate.ts';
 export { type ReadNotebook, readNotebook } from './notebook/schema.ts';
 export { type AdiabaticK, adiabaticConstant, kOf, metalConstant, zeroResistance } from './protection/adiabatic-k.ts';
@@ -402,7 +413,9 @@ export {
   type ContactHeat,
   type ContactKind,
   type ContactsBeside,
+  contactsAt,
   contactsBeside,
+  contactsOf,
   type UsualContact,
   usualContacts,
 } from './protection/contact-watts.ts';
@@ -416,12 +429,25 @@ export {
   type Energy,
   energyOver,
   type MakerEnergy,
+  outlasts,
   usualCapacity,
 } from './protection/device-energy.ts';
 export { device, deviceFamilies, deviceOf, type FamilyEntry, standardRatings } from './protection/devices.ts';
 export { disconnectionTime, type Earthing, type TimeLimit } from './protection/disconnection.ts';
 export { type DropTable, printedDrop } from './protection/drop-table.ts';
 export { type Factor, factorProduct, ratingInPlace, tableCurrentNeeded } from './protection/factors.ts';
+export {
+  type FaultCleared,
+  type FaultLoop,
+  type FaultPath,
+  type FixedWiring,
+  faultCleared,
+  faultLoop,
+  faultOf,
+  faultPathOf,
+  faultStatements,
+} from './protection/fault-loop.ts';
+export { type FaultWithstand, faultWithstand, type WithstandAt } from './protection/fault-withstand.ts';
 export { adjustmentFactor, groupingFactor } from './protection/grouping-factor.ts';
 export type { Guard, Slowest } from './protection/guard.ts';
 export { harmMatrix, type MatrixCell, type MatrixRow, type RuleStanding } from './protection/harm-matrix.ts';
@@ -449,7 +475,6 @@ export { classThreeEnergy, type MeltingEnergy, meltingEnergy } from './protectio
 export {
   coldReadingShare,
   conventionalRho,
-  faultTemperature,
   greatestLoop,
   type LongestRun,
   type Loop,
@@ -475,6 +500,7 @@ export { type InSeries, inSeries, type Operation } from './protection/operation.
 export { type OtherSense, otherSenses } from './protection/other-senses.ts';
 export { plugFuseRule, plugRow } from './protection/plug-fuse-rule.ts';
 export { type Promised, promised } from './protection/promised.ts';
+export { faultVolts, type Prospective, prospectiveOf, socketCurrent } from './protection/prospective.ts';
 export { type Race, type RaceFirst, raceOf, shareUsed } from './protection/race.ts';
 export { instantaneous, regulationCurrent } from './protection/regulation-currents.ts';
 export { isCord, type RuleQuestion, ruledMetal, ruleOfCase, soundCable } from './protection/rule-of-case.ts';
@@ -488,13 +514,7 @@ export {
   selectiveGG,
 } from './protection/selectivity.ts';
 export { predictWithDevice, seriesOf } from './protection/series-of.ts';
-export {
-  branchSizes,
-  dropFrom,
-  fixedSizes,
-  plugCordSizes,
-  type SizesAndRule,
-} from './protection/size-asks.ts';
+export { branchSizes, dropFrom, fixedSizes, plugCordSizes, type SizesAndRule } from './protection/size-asks.ts';
 export { nextStandardRating, usualRatings } from './protection/standard-ratings.ts';
 export {
   flatTwinRatings,
@@ -558,6 +578,33 @@ export { questions53 } from './question/lesson-5-3.ts';
 export { questions54 } from './question/lesson-5-4.ts';
 export { mark } from './question/mark.ts';
 export { type Misconception, type MisconceptionId, misconceptions } from './question/misconceptions.ts';
+export { boxAfter, boxDays } from './question/practice/boxes.ts';
+export { catalogueOf, type Listed, lessonOf, objectivesOf, serving } from './question/practice/catalogue.ts';
+export { dateOf, dayNumber } from './question/practice/days.ts';
+export { type Answered, type Grade, gradeOf, type Sureness } from './question/practice/grade.ts';
+export {
+  mastery,
+  type Recurring,
+  recurringMistakes,
+  type Standing,
+  standingOf,
+} from './question/practice/mastered.ts';
+export {
+  chanceOf,
+  dueDay,
+  keepsFor,
+  reviewed,
+} from './question/practice/memory.ts';
+export {
+  type Memory,
+  type MemoryState,
+  mostReviews,
+  type PracticeSettings,
+  type Review,
+  retentions,
+} from './question/practice/review.ts';
+export { type Ask, comesBack, type SessionPlan, session, sessionLength } from './question/practice/session.ts';
+export { weights } from './question/practice/weights.ts';
 export { type Random, randomOf } from './question/random.ts';
 export { type QuestionFault, questionOf, refFromText, refToText } from './question/ref.ts';
 export {
@@ -605,6 +652,7 @@ export { type Parsed, parseScenario } from './scenario/parse.ts';
 export type {
   CableSpec,
   DeviceSpec,
+  FaultSpec,
   MetalValues,
   OwnDevice,
   PlasticValues,

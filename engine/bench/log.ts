@@ -20,6 +20,8 @@ export interface Remark {
 export interface BenchLog {
   /** Elapsed time since the first row [s], rising. */
   readonly t: Float64Array;
+  /** How long the run had gone on before the first row, where the log's own count of time says so [s]. */
+  readonly before?: number;
   /** Current [A] and volts across the lead [V]. */
   readonly I: Float64Array;
   readonly U: Float64Array;

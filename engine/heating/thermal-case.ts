@@ -6,6 +6,7 @@ import { kelvin } from '../quantity.ts';
 import { ScenarioFault } from '../scenario/fault.ts';
 import type { Scenario } from '../scenario/schema.ts';
 import { type Outside, outsideOf, type Ring, ringResistance } from '../surroundings/outside.ts';
+import { faultTemperatureOf } from './fault-temperature.ts';
 import { limitsOf } from './limits-of.ts';
 
 /** A scenario put together as the heat model takes it: everything that does not change while it runs. */
@@ -30,6 +31,7 @@ export interface ThermalCase {
   readonly Ta: number;
   /** Start temperature [K]; a load carried before is in the scenario. */
   readonly T0: number;
+  /** Length [m], conductors in series round the loop, and R_contact, all contacts together [Ω]. */
   readonly lead: { readonly length: number; readonly inSeries: number; readonly contact: number };
   readonly limits: readonly Limit[];
 }
@@ -70,7 +72,8 @@ export function buildCase(scenario: Scenario): ThermalCase {
   if (start.T_degC !== undefined && start.steadyAt_A !== undefined)
     throw new ScenarioFault('start', 'has both T_degC and steadyAt_A; give one of them');
   const T0 = start.T_degC === undefined ? outside.Ta : kelvin(start.T_degC);
-  checkResistance(cable, Math.min(T0, outside.Ta), Math.max(T0, cable.conductor.metal.melting.value));
+  const Tf = scenario.fault ? faultTemperatureOf(cable, scenario.fault) : T0;
+  checkResistance(cable, Math.min(T0, outside.Ta, Tf), Math.max(T0, cable.conductor.metal.melting.value, Tf));
   return {
     scenario,
     cable,
@@ -84,9 +87,14 @@ export function buildCase(scenario: Scenario): ThermalCase {
     resistance: rings.reduce((sum, ring) => sum + ringResistance(ring), 0),
     Ta: outside.Ta,
     T0,
-    lead: { length, inSeries: scenario.lead?.inSeries ?? 2, contact: scenario.lead?.contact_ohm ?? 0 },
+    lead: { length, inSeries: scenario.lead?.inSeries ?? 2, contact: contactResistance(scenario) },
     limits: limitsOf(scenario, cable),
   };
+}
+
+/** R_contact [Ω]: every contact that is listed, and what is told of the rest together. */
+function contactResistance({ lead }: Scenario): number {
+  return (lead?.contacts ?? []).reduce((sum, { R_ohm }) => sum + R_ohm, lead?.contact_ohm ?? 0);
 }
 
 /** Refuses a metal by own values whose resistance would fall to nothing somewhere from `coldest` to `hottest` [K]. */
@@ -97,7 +105,7 @@ function checkResistance({ conductor }: Cable, coldest: number, hottest: number)
   if (places.every((T) => resistanceRatio(alpha20, beta20, T) > 0.01)) return;
   throw new ScenarioFault(
     'cable.conductor.metal',
-    'has a resistance that falls to nothing before it melts, or in the cold; give other alpha20_perK or beta20_perK2',
+    'has a resistance that falls to nothing before it melts, in the cold or during the fault; give other alpha20_perK or beta20_perK2',
   );
 }
 

@@ -1,10 +1,11 @@
+import { type Memory, retentions } from '../question/practice/review.ts';
 import type { Practice, QuestionRef } from '../question/types.ts';
 
 /** What a document of ours says it is, so that a file of another kind is refused by name. */
 export const notebookFormat = 'ampere-and-ember notebook';
 
 /** The version that is written. An older one is brought up to it by `migrated`. */
-export const notebookVersion = 1;
+export const notebookVersion = 2;
 
 /** What every entry has: its name within its lesson, and when it last changed (ISO 8601, in the reader's own clock). */
 interface EntryBase {
@@ -33,6 +34,12 @@ export interface QuestionEntry extends EntryBase {
   readonly given: readonly unknown[];
 }
 
+/** What is remembered of an objective, by its own words: `id` is the objective. It is computed from answers, and kept because they are not. */
+export interface MemoryEntry extends EntryBase {
+  readonly kind: 'memory';
+  readonly memory: Memory;
+}
+
 /** An entry of a kind that this version does not know: kept as it is, and left alone. */
 export interface OtherEntry {
   readonly kind: string;
@@ -40,7 +47,7 @@ export interface OtherEntry {
 }
 
 /** An entry of a kind that this version knows. */
-export type KnownEntry = WordsEntry | PredictionEntry | QuestionEntry;
+export type KnownEntry = WordsEntry | PredictionEntry | QuestionEntry | MemoryEntry;
 
 /** How far a reader came in a lesson. */
 export interface Place {
@@ -51,6 +58,14 @@ export interface Place {
   readonly at: string;
 }
 
+/** What a reader has chosen for practice. */
+export interface NotebookSettings {
+  /** The share of answers that is to be right when a question comes back, 0.8 to 0.95. */
+  readonly retention: number;
+  /** The day of an exam: '2031-06-12'. */
+  readonly exam?: string | undefined;
+}
+
 /** The one document: an ordered list of entries, and how far its reader came. */
 export interface Notebook {
   readonly format: typeof notebookFormat;
@@ -58,7 +73,17 @@ export interface Notebook {
   readonly entries: readonly (KnownEntry | OtherEntry)[];
   /** By lesson number. */
   readonly places: Readonly<Record<string, Place>>;
+  readonly settings: NotebookSettings;
 }
 
+/** What stands until something is chosen. */
+export const usualSettings: NotebookSettings = { retention: retentions.usual };
+
 /** A notebook with nothing in it. */
-export const emptyNotebook: Notebook = { format: notebookFormat, version: notebookVersion, entries: [], places: {} };
+export const emptyNotebook: Notebook = {
+  format: notebookFormat,
+  version: notebookVersion,
+  entries: [],
+  places: {},
+  settings: usualSettings,
+};

@@ -3,7 +3,7 @@ import type { KnownEntry, Notebook, OtherEntry, Place } from './document.ts';
 type Kind = KnownEntry['kind'];
 type OfKind<K extends Kind> = Extract<KnownEntry, { kind: K }>;
 
-const kinds: readonly string[] = ['words', 'prediction', 'question'] satisfies Kind[];
+const kinds: readonly string[] = ['words', 'prediction', 'question', 'memory'] satisfies Kind[];
 const isKnown = (entry: KnownEntry | OtherEntry): entry is KnownEntry => kinds.includes(entry.kind);
 const isOne = (entry: KnownEntry | OtherEntry, kind: string, lesson: string, id: string): boolean =>
   isKnown(entry) && entry.kind === kind && entry.lesson === lesson && entry.id === id;

@@ -1,4 +1,11 @@
-import { emptyNotebook, type KnownEntry, type Notebook, notebookFormat, notebookVersion } from './document.ts';
+import {
+  emptyNotebook,
+  type KnownEntry,
+  type Notebook,
+  notebookFormat,
+  notebookVersion,
+  usualSettings,
+} from './document.ts';
 import { withEntry } from './edit.ts';
 
 // Version 0 had no document: each prediction and each text stood alone under a key of its own. What it kept was all of the
@@ -50,8 +57,16 @@ function parsed(text: string): unknown {
  */
 export function present(kept: unknown): Notebook | undefined {
   if (typeof kept !== 'object' || kept === null) return undefined;
-  const { format, version, entries, places } = kept as Partial<Record<keyof Notebook, unknown>>;
+  const { format, version, entries, places, settings } = upToDate(kept) as Partial<Record<keyof Notebook, unknown>>;
   const ours = format === notebookFormat && version === notebookVersion;
-  const whole = Array.isArray(entries) && typeof places === 'object' && places !== null;
-  return ours && whole ? (kept as Notebook) : undefined;
+  const whole = Array.isArray(entries) && isRecord(places) && isRecord(settings);
+  return ours && whole ? (upToDate(kept) as Notebook) : undefined;
 }
+
+/** A document of version 1 as version 2, which has settings and keeps what is remembered; any other value as it is. */
+export function upToDate(kept: unknown): unknown {
+  if (!isRecord(kept) || kept.format !== notebookFormat || kept.version !== 1) return kept;
+  return { ...kept, version: 2, settings: usualSettings };
+}
+
+const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null;

@@ -1,11 +1,13 @@
+import type { ThermalCase } from '../heating/thermal-case.ts';
+import { resistanceRatio } from '../material/resistivity.ts';
+import type { ContactKind, Scenario } from '../scenario/schema.ts';
 import { type Cited, cite } from './cited.ts';
 
-/** A kind of contact in series with a lead. */
-export type ContactKind = 'pin' | 'terminal' | 'joint' | 'fuse';
+export type { ContactKind } from '../scenario/schema.ts';
 
-/** One contact of a circuit. */
+/** One contact of a circuit; `together` for several whose ohms are told as one. */
 export interface Contact {
-  readonly kind: ContactKind;
+  readonly kind: ContactKind | 'together';
   readonly name: string;
   /** [Ω] */
   readonly R: number;
@@ -39,6 +41,43 @@ export function contactsBeside(contacts: readonly Contact[], I: number, heatPerM
   return { contacts: each, W: each.reduce((sum, { W }) => sum + W, 0), leadPerMetre: heatPerMetre };
 }
 
+const plainNames: Readonly<Record<ContactKind, string>> = {
+  pin: 'plug pin',
+  terminal: 'terminal',
+  joint: 'joint',
+  fuse: 'fuse',
+};
+
+/**
+ * The contacts of a scenario's lead: those listed, each by its name or else by its kind and its place among that kind
+ * ('terminal 2'), then what `contact_ohm` tells of the rest together.
+ */
+export function contactsOf({ lead }: Pick<Scenario, 'lead'>): Contact[] {
+  const listed = lead?.contacts ?? [];
+  const rest = lead?.contact_ohm ?? 0;
+  const nameOf = (kind: ContactKind, i: number): string => {
+    const alike = listed.map((one, at) => ({ at, one })).filter(({ one }) => one.kind === kind);
+    const place = alike.findIndex(({ at }) => at === i) + 1;
+    return alike.length > 1 ? `${plainNames[kind]} ${place}` : plainNames[kind];
+  };
+  const each = listed.map(({ kind, name, R_ohm }, i): Contact => ({ kind, name: name || nameOf(kind, i), R: R_ohm }));
+  const others = listed.length > 0 ? 'other contacts together' : 'all contacts together';
+  return rest > 0 ? [...each, { kind: 'together', name: others, R: rest }] : each;
+}
+
+/**
+ * Heat of the lead's contacts while each loaded core carries `I` [A] with its conductor at `T` [K]; null where it has
+ * none. As metres of lead they are told without current, too: both heats go with its square.
+ */
+export function contactsAt({ scenario, cable, n }: ThermalCase, I: number, T: number): ContactsBeside | null {
+  const contacts = contactsOf(scenario);
+  if (contacts.length === 0) return null;
+  const { R20, alpha20, beta20 } = cable.conductor;
+  const perMetre = n * R20 * resistanceRatio(alpha20, beta20, T);
+  const each = contactsBeside(contacts, I, I ** 2 * perMetre);
+  return { ...each, contacts: each.contacts.map((contact) => ({ ...contact, asMetres: contact.R / perMetre })) };
+}
+
 /** A resistance that a contact may have, sound and poor [Ω]. */
 export interface UsualContact extends Cited {
   readonly kind: ContactKind;
@@ -48,8 +87,8 @@ export interface UsualContact extends Cited {
 }
 
 /**
- * Orders of size of contact resistance, to show what a poor contact does; measured values differ widely. Only the fuse has a
- * bound: BS 1362 allows it 1 W at its rating, which is 5.9 mΩ hot for 13 A.
+ * Orders of size of contact resistance, to show what a poor contact does; measured values differ widely. Only the fuse
+ * has a bound: BS 1362 allows it 1 W at its rating, which is 5.9 mΩ hot for 13 A.
  */
 export const usualContacts: readonly UsualContact[] = [
   { kind: 'pin', words: 'plug pin in its socket', sound: 0.5e-3, poor: 20e-3, ...practice() },

@@ -3,7 +3,7 @@ import { fastest, slowest } from './band.ts';
 import { type Cited, cite } from './cited.ts';
 import { type Device, lastGate } from './device.ts';
 import { classThreeEnergy, meltingEnergy } from './let-through.ts';
-import { adiabaticTo } from './withstand.ts';
+import { adiabaticFrom, adiabaticTo, allowedTime, energyTest } from './withstand.ts';
 
 /** An I²t [A²s] with where it comes from. */
 export interface Energy extends Cited {
@@ -35,9 +35,9 @@ export const energyOver = (I: number, t: number): number => I ** 2 * t;
 export const usualCapacity = 6000;
 
 /**
- * I²t of `device` at a prospective current `I` [A], from its maker's figures where given. Else at least: the least that melts
- * a gG fuse in 10 ms, or I²t of the guaranteed fast edge. At most: class 3 of a B or C breaker at 6 kA, or I²t of the slow
- * edge; beyond a fuse's last gate that heat is taken not to grow with current (`slowest`, assumed).
+ * I²t of `device` at a prospective current `I` [A], from its maker's figures where given. Else at least: the least that
+ * melts a gG fuse in 10 ms, or I²t of the guaranteed fast edge. At most: class 3 of a B or C breaker at 6 kA, or I²t of
+ * the slow edge; beyond a fuse's last gate that heat is taken not to grow with current (`slowest`, assumed).
  */
 export function deviceEnergy(device: Device, I: number, maker: MakerEnergy = {}): DeviceEnergy {
   const t = slowest(device, I, 'guaranteed');
@@ -51,6 +51,18 @@ export function deviceEnergy(device: Device, I: number, maker: MakerEnergy = {})
     t,
     statements: greatest ? [] : most.statements,
   };
+}
+
+/**
+ * Whether a conductor of `k` [A·s^½/m²] and area `S` [m²] outlasts a device at `I` [A]: true where the most it lets
+ * through, or the longest it takes, is within k²S²; false where it has surely not opened in the time the conductor
+ * stands, up to 5 s. Else null: beyond 5 s heat leaves and k²S² alone cannot say no.
+ */
+export function outlasts(k: number, S: number, I: number, { atLeast, atMost, t }: DeviceEnergy): boolean | null {
+  const stands = allowedTime(k, S, I).value;
+  if (atMost && energyTest(k, S, atMost.I2t).holds) return true;
+  if (t >= adiabaticFrom && t <= stands) return true;
+  return atLeast && stands <= adiabaticTo && !energyTest(k, S, atLeast.I2t).holds ? false : null;
 }
 
 function leastOf(device: Device, I: number): Energy | null {

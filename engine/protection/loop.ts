@@ -1,7 +1,8 @@
 import type { Conductor } from '../conductor/conductor.ts';
 import { resistanceRatio } from '../material/resistivity.ts';
-import { kelvin } from '../quantity.ts';
 import { cite } from './cited.ts';
+
+export { faultTemperature } from '../heating/fault-temperature.ts';
 
 /** One piece of the path of a fault current beyond the origin. */
 export interface LoopPart {
@@ -10,6 +11,8 @@ export interface LoopPart {
   /** Resistance at 20 °C [Ω], and its temperature coefficient there [1/K]. */
   readonly R20: number;
   readonly alpha20: number;
+  /** Curvature of its resistance [1/K²]; 0 unless given. */
+  readonly beta20?: number;
 }
 
 /** The path of a fault to earth, or between conductors. */
@@ -44,10 +47,11 @@ export interface Loop {
 }
 
 /** `length` [m] of a conductor as part of a loop. */
-export const partOf = (name: string, { R20, alpha20 }: Conductor, length: number): LoopPart => ({
+export const partOf = (name: string, { R20, alpha20, beta20 }: Conductor, length: number): LoopPart => ({
   name,
   R20: R20 * length,
   alpha20,
+  beta20,
 });
 
 /**
@@ -55,10 +59,10 @@ export const partOf = (name: string, { R20, alpha20 }: Conductor, length: number
  * left out, as BS 7671 does up to 16 mm² (from memory); ohms add as if all were resistance, which gives the smaller current.
  */
 export function loopOf({ U0, Ze, parts, T, Cmin = leastVoltageFactor.value }: LoopSpec): Loop {
-  const each = parts.map(({ name, R20, alpha20 }) => ({
+  const each = parts.map(({ name, R20, alpha20, beta20 = 0 }) => ({
     name,
     cold: R20,
-    warm: R20 * resistanceRatio(alpha20, 0, T),
+    warm: R20 * resistanceRatio(alpha20, beta20, T),
   }));
   const cold = each.reduce((sum, part) => sum + part.cold, Ze);
   const Zs = each.reduce((sum, part) => sum + part.warm, Ze);
@@ -93,6 +97,3 @@ export const longestRun = ({ U0, S, ratio, rho, share, Ia }: LongestRun): number
 
 /** Resistivity of hot copper in that method [Ω·m]: 0.023 Ω·mm²/m, which reproduces a printed table; guides also take 0.0225. */
 export const conventionalRho = 0.023e-6;
-
-/** Conductor temperature that rules take during a fault of a 70 °C cable [K]. */
-export const faultTemperature = kelvin(70);

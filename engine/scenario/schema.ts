@@ -229,6 +229,29 @@ const device = v.lazy((input) =>
   typeof input === 'object' && input !== null && 'slow' in input ? ownDevice : tabledDevice,
 ) as v.GenericSchema<v.InferOutput<typeof tabledDevice> | v.InferOutput<typeof ownDevice>>;
 
+/** Kinds of contact in series with a lead. */
+const contactKinds = ['pin', 'terminal', 'joint', 'fuse'] as const;
+
+/** One contact in series with the lead; its heat is shown beside the cable's. */
+const contact = record({
+  kind: word(contactKinds),
+  name: v.optional(text(60)),
+  R_ohm: amount(0, 1e3, 'Ω'),
+});
+
+/** The path of a fault at the far end of the lead. */
+const fault = record({
+  /** Impedance up to the origin. */
+  Ze_ohm: amount(1e-3, 1e3, 'Ω'),
+  /** Copper wiring between the origin and the lead, at 20 °C: out on the line, back on the protective conductor. */
+  line_ohm: v.optional(amount(0, 1e3, 'Ω')),
+  earth_ohm: v.optional(amount(0, 1e3, 'Ω')),
+  /** Voltage to earth that drives it; that of the supply, else the nominal one, unless given. */
+  U0_V: v.optional(amount(1, 1000, 'V')),
+  /** Conductors during the fault; the rating of the insulation unless given. */
+  T_degC: v.optional(amount(-50, 300, '°C')),
+});
+
 /** The schema of one case. A scenario is plain data; every key carries its unit. */
 export const scenarioSchema = record({
   version: v.optional(v.literal(1, 'must be 1, the only version there is')),
@@ -239,7 +262,11 @@ export const scenarioSchema = record({
     record({
       length_m: v.optional(amount(0.01, 5000, 'm')),
       inSeries: v.optional(count(1, 10)),
+      /** Contacts that are not listed, all together; the sum of these and of the list is R_contact. */
       contact_ohm: v.optional(amount(0, 1e3, 'Ω')),
+      contacts: v.optional(
+        v.pipe(v.array(contact, 'must be a list of contacts'), v.maxLength(12, 'holds more than 12 contacts')),
+      ),
     }),
   ),
   surroundings,
@@ -250,6 +277,8 @@ export const scenarioSchema = record({
   ),
   /** Fuse or breaker in series with the lead. */
   device: v.optional(device),
+  /** The loop that a fault at the far end of the lead closes. */
+  fault: v.optional(fault),
   /** How often the list of supply steps is run through; 1 unless given. */
   cycles: v.optional(count(1, 2000)),
   start: v.optional(
@@ -277,6 +306,10 @@ export type SurroundingsSpec = Scenario['surroundings'];
 export type SupplyStep = Scenario['supply'][number];
 /** The device part of a scenario. */
 export type DeviceSpec = NonNullable<Scenario['device']>;
+/** The fault path of a scenario. */
+export type FaultSpec = NonNullable<Scenario['fault']>;
+/** A kind of contact in series with a lead. */
+export type ContactKind = (typeof contactKinds)[number];
 /** A device given by its maker's curve. */
 export type OwnDevice = v.InferOutput<typeof ownDevice>;
 /** A metal given by its values. */

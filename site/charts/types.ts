@@ -48,11 +48,18 @@ export interface YourPoint {
   T: number;
 }
 
+/** The shape of a reading's mark, which tells one thermometer from another. */
+export type MarkShape = 'circle' | 'square' | 'diamond' | 'triangle';
+
 /** A reading that was taken: time [s], temperature [°C]. */
 export interface Dot {
   id: string;
   t: number;
   T: number;
+  /** A circle unless it says otherwise. */
+  shape?: MarkShape;
+  /** Half of its size [px]; 4 unless it says otherwise, less where many stand close. */
+  size?: number;
 }
 
 /** Where a curve that is still growing stands at this moment: time [s], temperature [°C]. */

@@ -10,13 +10,10 @@ import {
   judge,
   mend,
   type Prediction,
+  prospectiveOf,
   type RuleVerdict,
 } from '#engine';
-
-const figures = (x: number) => (Number.isFinite(x) ? Number(x.toPrecision(6)) : null);
-
-/** Greatest current that a harm set is looked for up to [A], our choice for a socket. */
-const prospective = 1000;
+import { figures } from './figures.ts';
 
 const edge = ({ I, evidence, t }: HarmEdge) => ({ I_A: figures(I), evidence, conductor_s: figures(t) });
 const span = ({ from, to }: HarmSpan) => ({ from: edge(from), to: edge(to) });
@@ -53,7 +50,7 @@ function harmReport(set: HarmSet, practice: 'iec' | 'na') {
   return {
     Iz_A: figures(Iz),
     Ib_A: Ib === null ? null : figures(Ib),
-    upTo_A: set.prospective,
+    upTo_A: figures(set.prospective),
     loadHarms,
     intervals: spans.map(span),
     ifStraight: assumed.map(span),
@@ -92,11 +89,13 @@ export function deviceReport({ scenario, thermal, run }: Prediction) {
   if (!scenario.device) return null;
   const device = deviceOf(scenario.device);
   const practice = scenario.practice ?? 'iec';
-  const question = { prospective, Ib: Math.max(...run.curves.I) };
+  const upTo = prospectiveOf(scenario);
+  const question = { prospective: upTo.I, Ib: Math.max(...run.curves.I) };
   const limits = thermal.limits.filter(({ kind }) => kind === 'rating' || kind === 'shortTime');
   const { device: acted } = run;
   return {
     ...bandReport(device),
+    prospective: { I_A: figures(upTo.I), from: upTo.from },
     inThisRun: acted
       ? {
           mayFrom_s: acted.mayFrom === null ? null : figures(acted.mayFrom),

@@ -1,17 +1,7 @@
-import {
-  celsius,
-  cordRating,
-  type HeatEvent,
-  type LeadReading,
-  type Prediction,
-  type Steady,
-  supplyWords,
-} from '#engine';
+import { cordRating, type HeatEvent, type LeadReading, type Prediction, type Steady, supplyWords } from '#engine';
+import { degrees, figures } from './figures.ts';
+import { contactsReport, loopReport } from './report-circuit.ts';
 import { deviceReport } from './report-device.ts';
-
-/** Six significant figures: more than any of the data deserve, enough to compare runs. */
-const figures = (x: number) => (Number.isFinite(x) ? Number(x.toPrecision(6)) : null);
-const degrees = (T: number) => Number(celsius(T).toFixed(3));
 
 const event = ({ t, limit, end, T, already }: HeatEvent) => ({
   t_s: figures(t),
@@ -46,6 +36,8 @@ const steadyReport = (steady: Steady) =>
 export function report(prediction: Prediction) {
   const { scenario, thermal, run, steady, ratings, rating, threshold, lead, validity } = prediction;
   const device = deviceReport(prediction);
+  const contacts = contactsReport(prediction);
+  const loop = loopReport(prediction);
   const { cable, outside, G, n, rings } = thermal;
   const { conductor } = cable;
   const rated = cordRating(cable);
@@ -87,7 +79,9 @@ export function report(prediction: Prediction) {
     })),
     threshold: { I_A: figures(threshold.I), T_degC: degrees(threshold.T), kind: threshold.kind },
     lead: { start: reading(lead.start), end: reading(lead.end) },
+    ...(contacts ? { contacts } : {}),
     ...(device ? { device } : {}),
+    ...(loop ? { loop } : {}),
     events: run.events.map(event),
     lifeUsed: run.lifeUsed === null ? null : figures(run.lifeUsed),
     energy_JPerM: {

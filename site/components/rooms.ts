@@ -8,6 +8,7 @@ export interface Room {
 /** The rooms that exist. */
 export const rooms: readonly Room[] = [
   { id: 'lessons', name: 'Lessons', path: 'lessons/' },
+  { id: 'practice', name: 'Practice', path: 'practice/' },
   { id: 'bench', name: 'Bench', path: 'bench/' },
 ];
 

@@ -25,9 +25,13 @@ export function keptNotebook(): Notebook | undefined {
 /** Changes the notebook as it stands now. False when this browser keeps nothing. */
 export function changeNotebook(change: (notebook: Notebook) => Notebook): boolean {
   const before = keptNotebook();
-  if (!before) return false;
+  return before !== undefined && replaceNotebook(change(before));
+}
+
+/** Puts another notebook in the place of the one on this device. False when this browser keeps nothing. */
+export function replaceNotebook(notebook: Notebook): boolean {
   try {
-    localStorage.setItem(notebookKey, JSON.stringify(change(before)));
+    localStorage.setItem(notebookKey, JSON.stringify(notebook));
   } catch {
     return false;
   }

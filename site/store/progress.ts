@@ -1,12 +1,15 @@
-import { doneIn, emptyNotebook } from '#engine';
+import { doneIn, emptyNotebook, notebookVersion } from '#engine';
 import { notebookEvent, notebookKey } from './notebook.ts';
 
 const key = JSON.stringify(notebookKey);
 const empty = JSON.stringify(emptyNotebook);
 
-/** Reads the notebook in plain script, or undefined: nothing kept, nothing may be kept, or another version wrote it. */
+/**
+ * Reads the notebook in plain script, or undefined: nothing kept, nothing may be kept, or a later version wrote it. Entries and places
+ * have stood alike since version 1; one who changes that brings the document up to date here as well.
+ */
 const read = `const read=()=>{try{const n=JSON.parse(localStorage.getItem(${key})||'${empty}');
-return n.format==='${emptyNotebook.format}'&&n.version===${emptyNotebook.version}?n:undefined}catch{}},
+return n.format==='${emptyNotebook.format}'&&n.version<=${notebookVersion}?n:undefined}catch{}},
 done=${doneIn}`;
 
 /**

@@ -7,13 +7,16 @@ import {
   type LogMapping,
   logReader,
   type ReadLog,
+  thinned,
+  writeLog,
 } from '#engine';
+import type { Pause } from '../lib/work.ts';
+import type { LogAnswer, LogJob, TakenLog } from './readings.ts';
 
 /** What is read: a file as the browser hands it over, or bytes. */
 export type LogSource = Blob | ArrayBuffer;
 
-/** Hears how far the work is, 0 to 1, and lets other things happen; throws to end it. */
-export type Pause = (share: number) => Promise<void>;
+type Share = Pause<number>;
 
 /** Bytes of a file from one place to another; `size` is all there are. */
 interface Bytes {
@@ -30,15 +33,22 @@ function bytesOf(source: LogSource): Bytes {
   return { size: source.size, slice: async (from, to) => new Uint8Array(await source.slice(from, to).arrayBuffer()) };
 }
 
+/** Does a job in pieces of `chunk` bytes; `pause` hears how far it is, 0 to 1. */
+export async function logWork(job: LogJob, chunk: number, pause: Share): Promise<LogAnswer> {
+  if (job.kind === 'guess') return { mapping: await guessFile(job.source, job.options, chunk, pause) };
+  const result = await readFile(job.source, job.mapping, chunk, pause);
+  return job.kind === 'read' ? { result } : { taken: takenOf(result, job.most) };
+}
+
+function takenOf(result: ReadLog, most: number): TakenLog {
+  const { log, every } = thinned(result.log, most);
+  return { result: { ...result, log }, csv: writeLog(log), rows: result.log.t.length, every };
+}
+
 const headBytes = 1 << 18;
 
 /** What a file seems to be. Its encoding is told by all its bytes, the rest by its head, or by the whole where that leaves doubts. */
-export async function guessFile(
-  source: LogSource,
-  options: GuessOptions,
-  chunk: number,
-  pause: Pause,
-): Promise<LogMapping> {
+async function guessFile(source: LogSource, options: GuessOptions, chunk: number, pause: Share): Promise<LogMapping> {
   const bytes = bytesOf(source);
   const encoding = await encodingOfAll(bytes, chunk, pause);
   const guess = async (to: number) => guessMapping(await bytes.slice(0, to), { ...options, encoding });
@@ -47,7 +57,7 @@ export async function guessFile(
   return inDoubt && bytes.size > headBytes ? await guess(bytes.size) : mapping;
 }
 
-async function encodingOfAll(bytes: Bytes, chunk: number, pause: Pause): Promise<Encoding> {
+async function encodingOfAll(bytes: Bytes, chunk: number, pause: Share): Promise<Encoding> {
   const sniffer = encodingSniffer();
   for (let at = 0; at < bytes.size; at += chunk) {
     sniffer.push(await bytes.slice(at, at + chunk));
@@ -57,7 +67,7 @@ async function encodingOfAll(bytes: Bytes, chunk: number, pause: Pause): Promise
 }
 
 /** Reads a file piece by piece. */
-export async function readFile(source: LogSource, mapping: LogMapping, chunk: number, pause: Pause): Promise<ReadLog> {
+async function readFile(source: LogSource, mapping: LogMapping, chunk: number, pause: Share): Promise<ReadLog> {
   const bytes = bytesOf(source);
   const reader = logReader(mapping);
   const decoder = decoderOf(mapping.dialect.encoding);

@@ -270,6 +270,15 @@ const ownDevice = record(
 );
 const device = fc.oneof({ weight: 6, arbitrary: tabledDevice }, { weight: 1, arbitrary: ownDevice });
 
+const contact = record(
+  { kind: fc.constantFrom('pin', 'terminal', 'joint', 'fuse'), R_ohm: amount(0, 1e3) },
+  { name: text(60) },
+);
+const fault = record(
+  { Ze_ohm: amount(1e-3, 1e3) },
+  { line_ohm: amount(0, 1e3), earth_ohm: amount(0, 1e3), U0_V: amount(1, 1000), T_degC: amount(-50, 300) },
+);
+
 /** Scenarios of the right shape, over the whole schema; some of them hold parts that do not fit each other. */
 export const anyScenario = record(
   { cable, surroundings, supply: fc.array(supplyStep, { minLength: 1, maxLength: 5 }) },
@@ -279,7 +288,12 @@ export const anyScenario = record(
     practice: fc.constantFrom('iec', 'na'),
     lead: record(
       {},
-      { length_m: amount(0.01, 5000), inSeries: fc.integer({ min: 1, max: 10 }), contact_ohm: amount(0, 1e3) },
+      {
+        length_m: amount(0.01, 5000),
+        inSeries: fc.integer({ min: 1, max: 10 }),
+        contact_ohm: amount(0, 1e3),
+        contacts: fc.array(contact, { maxLength: 12 }),
+      },
     ),
     cycles: fc.oneof(
       { weight: 9, arbitrary: fc.integer({ min: 1, max: 20 }) },
@@ -296,6 +310,7 @@ export const anyScenario = record(
     ),
     limits: fc.array(extraLimit, { maxLength: 4 }),
     device,
+    fault,
   },
 );
 

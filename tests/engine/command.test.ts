@@ -60,6 +60,46 @@ describe('predict', () => {
     expect(report.cable.metal).toBe('tinned bronze');
   });
 
+  it('tells contacts and the loop of a fault where the case has them, and only there', () => {
+    const example = JSON.parse(readFileSync(join(folder, 'suspect-lead.json'), 'utf8'));
+    const plain = JSON.parse(runOn(JSON.stringify({ ...example, device: { family: 'bs1362', rating_A: 13 } })).stdout);
+    expect(plain).not.toHaveProperty('contacts');
+    expect(plain).not.toHaveProperty('loop');
+    expect(plain.device.prospective).toEqual({ I_A: 1000, from: 'our choice' });
+    const told = {
+      ...example,
+      supply: [{ kind: 'current', I_A: 10 }],
+      lead: { length_m: 20, contact_ohm: 0.002, contacts: [{ kind: 'pin', name: 'line pin', R_ohm: 0.02 }] },
+      device: { family: 'bs1362', rating_A: 13 },
+      fault: { Ze_ohm: 0.35, line_ohm: 0.15, earth_ohm: 0.25 },
+    };
+    const { contacts, loop, device, lead } = JSON.parse(runOn(JSON.stringify(told)).stdout);
+    expect(contacts.each[0]).toMatchObject({ name: 'line pin', kind: 'pin', R_ohm: 0.02, heat_W: 2 });
+    expect(contacts.total).toMatchObject({ R_ohm: 0.022, heat_W: 2.2 });
+    expect(contacts.total.heat_W).toBe(lead.end.contactHeat_W);
+    expect(contacts.each[0].asMetres_m * contacts.lead_WPerM).toBeCloseTo(2, 4);
+    const warm = loop.parts.reduce((sum: number, part: { warm_ohm: number }) => sum + part.warm_ohm, loop.Ze_ohm);
+    expect(loop.Zs_ohm).toBeCloseTo(warm, 4);
+    expect(loop.least_A).toBeCloseTo((0.95 * 230) / loop.Zs_ohm, 2);
+    expect(loop.greatest_A).toBeCloseTo(230 / loop.cold_ohm, 2);
+    expect(loop.clearing).toMatchObject({ outcome: 'not met', surelyOpens_A: 100, greatestLoop_ohm: 2.185 });
+    expect(loop.clearing.allowed).toMatchObject({ t_s: 0.4, source: 'iec60364-4-41' });
+    const [near, far] = loop.adiabatic.each;
+    expect(near.allowed_s).toBeCloseTo(loop.adiabatic.k2S2_A2s / (230 / 0.35) ** 2, 6);
+    expect(near).toMatchObject({ range: 'let-through', survives: true });
+    expect(far).toMatchObject({ I_A: loop.least_A, range: 'adiabatic', survives: null });
+    expect(device.prospective).toEqual({ I_A: loop.nearEnd_A, from: 'fault path' });
+    expect(device.byTemperature[0].upTo_A).toBe(loop.nearEnd_A);
+  });
+
+  it('tells the loop without a device, too, and then no verdict', () => {
+    const example = JSON.parse(readFileSync(join(folder, 'suspect-lead.json'), 'utf8'));
+    const { loop } = JSON.parse(runOn(JSON.stringify({ ...example, practice: 'na', fault: { Ze_ohm: 0.2 } })).stdout);
+    expect(loop).toMatchObject({ U0_V: 120, Cmin: 1, nearEnd_A: 600, clearing: null });
+    expect(loop.parts.map(({ name }: { name: string }) => name)).toEqual(['hot, lead', 'ground, lead']);
+    expect(loop.adiabatic.survives).toBeNull();
+  });
+
   it('names every fault of a case on a line of its own, and fails', () => {
     const bad = {
       cable: { table: 'H05VV-F', cores: 3, size_mm2: 'thin' },

@@ -1,7 +1,7 @@
 // Bad input: random damage to good scenarios, and links that are no links, give faults and never exceptions.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { scenarioFromLink, scenarioToLink } from '#engine';
+import { faultLine, scenarioFromLink, scenarioToLink } from '#engine';
 import { parseScenario } from '#engine/scenario/parse.ts';
 import type { Scenario } from '#engine/scenario/schema.ts';
 import { anyScenario } from './arbitrary.ts';
@@ -129,6 +129,52 @@ describe('damaged scenarios', () => {
     const cable = { layout: 'single', insulation: { material: 'pvc70', thickness_mm: 1 }, ...(part as object) };
     const given = { cable, surroundings: { kind: 'stillAir', ambient_degC: 20 }, supply: [{ kind: 'off' }] };
     expect(parseScenario(given).faults?.map((fault) => fault.path)).toEqual([path]);
+  });
+});
+
+describe('contacts and fault paths', () => {
+  const cord = {
+    cable: { table: 'H05VV-F', cores: 3, size_mm2: 1 },
+    surroundings: { kind: 'stillAir', ambient_degC: 20 },
+    supply: [{ kind: 'off' }],
+  };
+  const pin = { kind: 'pin', R_ohm: 0.001 };
+
+  it.each<[string, object, RegExp]>([
+    [
+      'a kind nobody knows',
+      { lead: { contacts: [{ kind: 'clip', R_ohm: 0.1 }] } },
+      /^lead\.contacts\.0\.kind is "clip"; it must be one of: pin, terminal, joint, fuse$/,
+    ],
+    [
+      'ohms below nothing',
+      { lead: { contacts: [pin, { kind: 'pin', R_ohm: -1 }] } },
+      /^lead\.contacts\.1\.R_ohm is -1; it must be a number from 0 to 1000 Ω$/,
+    ],
+    ['a contact without ohms', { lead: { contacts: [{ kind: 'joint' }] } }, /^lead\.contacts\.0\.R_ohm is missing$/],
+    ['too many contacts', { lead: { contacts: Array(13).fill(pin) } }, /^lead\.contacts holds more than 12 contacts$/],
+    ['a path without an origin', { fault: { line_ohm: 0.1 } }, /^fault\.Ze_ohm is missing$/],
+    [
+      'an origin of no ohms',
+      { fault: { Ze_ohm: 0 } },
+      /^fault\.Ze_ohm is 0; it must be a number from 0\.001 to 1000 Ω$/,
+    ],
+    [
+      'a name nobody knows',
+      { fault: { Ze_ohm: 1, Zs_ohm: 2 } },
+      /^fault\.Zs_ohm does not belong here; known names are: Ze_ohm/,
+    ],
+  ])('name what would be right: %s', (_, part, says) => {
+    const { faults } = parseScenario({ ...cord, ...part });
+    expect(faults?.map(faultLine)).toEqual([expect.stringMatching(says)]);
+  });
+
+  it('refuse a metal that has no resistance at the temperature of the fault', () => {
+    const metal = { rho20_nOhmM: 20, alpha20_perK: -0.005, heatCapacity_MJPerM3K: 3, melting_degC: 100 };
+    const cable = { layout: 'single', conductor: { size_mm2: 1, metal } };
+    expect(parseScenario({ ...cord, cable }).faults).toBeUndefined();
+    const { faults } = parseScenario({ ...cord, cable, fault: { Ze_ohm: 1, T_degC: 250 } });
+    expect(faults?.map(({ path }) => path)).toEqual(['cable.conductor.metal']);
   });
 });
 

@@ -3,7 +3,15 @@ import ts from 'typescript';
 import { type Code, codeOf, type Fault, faultAt, importsOf, nodesOf, type SourceFile } from './source.ts';
 
 /** The packages that the engine may stand on. */
-const enginePackages = ['valibot', 'pure-rand', 'lz-string', 'papaparse', 'ml-levenberg-marquardt', 'ml-matrix'];
+const enginePackages = [
+  'valibot',
+  'pure-rand',
+  'lz-string',
+  'papaparse',
+  'ml-levenberg-marquardt',
+  'ml-matrix',
+  'ts-fsrs',
+];
 
 /** What would make the engine's answer depend on the clock, on chance or on a screen. */
 const impure = /^(Date\.now|Math\.random|performance\.\w+|crypto\.\w+|process\.\w+|console\.\w+|import\.meta)$/;

@@ -1,7 +1,7 @@
 // How well a fit to the early steps of a log foretells its last, on logs of leads that another model made.
 import { type BenchLog, fitAndJudge, kelvin, type LogFit, type MetalId, type Scenario } from '#engine';
 import { type BenchRow, type BenchSpec, runBench } from '../case-files/generator/bench.ts';
-import { type Chance, chanceOf } from './chance.ts';
+import { chanceOf } from './chance.ts';
 
 interface Kind {
   readonly metal: MetalId;
@@ -45,7 +45,7 @@ export function benchOf(seed: string): Bench {
     seed: Math.floor(by.even(1, 2 ** 31)),
     lead: {
       ...{ length, area, R20, alpha20: kind.alpha20, k: kind.k, rhoC: kind.rhoC, loaded: 2 },
-      ...{ contact: by.even(0, 0.004), tapped: true, weak: null },
+      ...{ contact: by.even(0, 0.004), tapped: false, weak: null },
     },
     section: {
       bundleRadius: Math.sqrt(area / Math.PI) * by.even(1.1, 1.16),
@@ -91,8 +91,11 @@ export function logOf(rows: readonly BenchRow[]): BenchLog {
   };
 }
 
-/** What hand-held instruments are good for: gains that stay count too. */
-export const instruments = (U: number, I: number) => ({ I: 0.003 * I, U: 0.002 * U, probe: 0.5, ambient: 0.2 });
+/** What hand-held instruments are good for: what scatters from row to row, and gains and offsets that stay, rectangular. */
+export const instruments = {
+  ...{ I: 0.005, U: 0.0015, probe: 0.1, ambient: 0.1 },
+  lasting: { gain: Math.hypot(0.003, 0.005) / Math.sqrt(3), probe: 0.8 / Math.sqrt(3), ambient: 0.1 },
+} as const;
 
 /** What became of a number of benches. */
 export interface Foretold {
@@ -121,8 +124,7 @@ export function foretell(count: number, seed: string): Foretold {
 
 function one({ spec, scenario }: Bench) {
   const log = logOf(runBench(spec));
-  const u = instruments(Math.max(...log.U), Math.max(...log.I));
-  const judged = fitAndJudge({ scenario, log, u, free: ['R20', 'surface', 'probeOffset', 'probeLag'] });
+  const judged = fitAndJudge({ scenario, log, u: instruments, free: ['R20', 'surface', 'probeOffset', 'probeLag'] });
   const fit = judged.fit as LogFit;
   const R20 = fit.parameters.find(({ id }) => id === 'R20');
   const [low, high] = R20?.wide ?? [Number.NaN, Number.NaN];

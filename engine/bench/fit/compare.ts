@@ -137,7 +137,7 @@ function columnsBy(
 }
 
 /** The conductor's temperature by the resistance that volts and current tell, contacts taken off. */
-function byResistance(of: ThermalCase, { I }: Drive, U: Float64Array, { R20, contact }: FitValues): Column {
+export function byResistance(of: ThermalCase, { I }: Drive, U: Float64Array, { R20, contact }: FitValues): Column {
   const share = of.cable.conductor.R20 / R20;
   return U.map((volts, i) => conductorByResistance(of, (volts / I[i] - contact) * share) ?? Number.NaN);
 }

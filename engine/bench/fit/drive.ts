@@ -10,6 +10,17 @@ export interface ColumnUncertainty {
   readonly probe: number | readonly number[];
   /** Air beside the lead [K]. */
   readonly ambient: number;
+  /** What stays the same all through a run, and so does not average away; nothing unless given. */
+  readonly lasting?: LastingUncertainty;
+}
+
+/** Standard uncertainties of an instrument's own error. */
+export interface LastingUncertainty {
+  /** Gain of volts over amperes, as a share [1]. */
+  readonly gain?: number;
+  /** Each sheath probe, and the thermometer in the air [K]. */
+  readonly probe?: number;
+  readonly ambient?: number;
 }
 
 /** Readings of one thermometer of the sheath, as a fit compares them. */
@@ -123,14 +134,28 @@ function groupStarts(switched: readonly boolean[], most: number): number[] {
   return starts;
 }
 
-/** The rows of a log whose times are numbers and rise. */
-function soundRows(t: Float64Array): number[] {
+/** How much later the second of two rows of one time counts [s]. */
+const justAfter = 1e-3;
+
+/**
+ * Rows with a time that rises, and their times [s]. Of rows with the very same time the first counts, and another beside it where the
+ * current was switched between them: that one just after.
+ */
+function soundRows({ t, I }: BenchLog, u: number): { rows: number[]; t: Float64Array } {
   const rows: number[] = [];
+  const times: number[] = [];
+  const greatest = I.filter(Number.isFinite).reduce((most, value) => Math.max(most, value), 0);
+  const switched = (k: number, before: number) => Math.abs(I[k] - I[before]) > Math.max(switchShare * greatest, 8 * u);
   for (let k = 0; k < t.length; k++) {
     const before = rows.at(-1);
-    if (Number.isFinite(t[k]) && (before === undefined || t[k] > t[before])) rows.push(k);
+    const last = times.at(-1) ?? Number.NEGATIVE_INFINITY;
+    if (!Number.isFinite(t[k])) continue;
+    const again = before !== undefined && t[k] === t[before] && switched(k, before);
+    if (!(t[k] > last) && !again) continue;
+    rows.push(k);
+    times.push(again ? last + justAfter : t[k]);
   }
-  return rows;
+  return { rows, t: Float64Array.from(times) };
 }
 
 const mean = (values: Float64Array, rows: readonly number[]): number =>
@@ -164,9 +189,8 @@ export function driveOf(
   within('standard uncertainty of volts', u.U, [1e-12, finite], 'V');
   const sheath = log.probes.flatMap((probe, i) => (probe.place === 'surface' || probe.place === 'outside' ? [i] : []));
   for (const i of sheath) within('standard uncertainty of a probe', probeUncertainty(u, i), [1e-9, finite], 'K');
-  const rows = soundRows(log.t);
+  const { rows, t } = soundRows(log, u.I);
   const pick = (column: Float64Array) => Float64Array.from(rows, (k) => column[k]);
-  const t = pick(log.t);
   const I = bridged(t, pick(log.I));
   if (t.length < 3 || I === null) return null;
   const Ta = (log.ambient && bridged(t, pick(log.ambient))) ?? new Float64Array(t.length).fill(air);
@@ -175,13 +199,16 @@ export function driveOf(
   const groups = starts.map((from, g) => range(from, starts[g + 1] ?? t.length));
   const middle = Float64Array.from(groups, (group) => mean(t, group));
   const edges = switched.flatMap((is, k) => (is ? [t[k], t[k + 1]] : []));
-  const nodes = Float64Array.from([...new Set([t[0], ...middle, ...edges])].sort((a, b) => a - b));
+  // where the log tells that the run had gone on before its first row, that row's current is taken to have flowed
+  const begun = t[0] - (I[0] > 0 ? (log.before ?? 0) : 0);
+  const nodes = Float64Array.from([...new Set([begun, t[0], ...middle, ...edges])].sort((a, b) => a - b));
   const place = new Map(Array.from(nodes, (time, k) => [time, k]));
   const greatest = I.reduce((a, b) => Math.max(a, b), 0);
   const volts = pick(log.U);
   const amps = pick(log.I);
   const told = groups.map((group) => group.filter((k) => Number.isFinite(volts[k]) && amps[k] > leastShare * greatest));
-  const [squares, airs] = between(nodes, t, I, Ta);
+  const since = (first: number, column: Float64Array) => (begun < t[0] ? Float64Array.of(first, ...column) : column);
+  const [squares, airs] = between(nodes, since(begun, t), since(I[0], I), since(Ta[0], Ta));
   return {
     nodes,
     squares,

@@ -57,7 +57,7 @@ export function* fitting(problem: FitProblem): Generator<FitProgress, LogFit, bo
   if (drive === null) return nothing(problem, begin, null, 'too few readings');
   const forward = forwardOf(scenario, drive);
   if (!forward.sound) return nothing(problem, begin, forward, 'melts');
-  const readings = weighed(forward);
+  const readings = weighed(forward, u.lasting);
   if (readings.many < free.length + 2) return nothing(problem, begin, forward, 'too few readings');
   if (!Number.isFinite(readings.chiSquare(begin))) return nothing(problem, begin, forward, 'melts');
   const found = yield* told(readings, free, begin);

@@ -1,4 +1,4 @@
-import type { Drive } from './drive.ts';
+import type { Drive, LastingUncertainty } from './drive.ts';
 import { type CaseChange, type Forward, forwardOf, type Readings } from './forward.ts';
 import { type FitParameter, type FitParameterId, type FitValues, fitParametersOf, withValues } from './parameters.ts';
 import { chiSquareOf, type Search, type Slopes, slopesOf } from './search.ts';
@@ -14,12 +14,12 @@ export interface Weighed {
   chiSquare(values: FitValues): number;
   /** ∂(reading/u)/∂(parameter) at `values`. */
   slopes(free: readonly FitParameterId[], values: FitValues): Slopes;
-  /** What readings/u change by at `values` when each thing that the model takes as known is off by one standard uncertainty. */
+  /** What readings/u change by at `values` when each thing taken as known (plastics, instruments) is off by one standard uncertainty. */
   modelErrors(values: FitValues): readonly Float64Array[];
 }
 
 /** The readings that a log has, over their uncertainties. */
-export function weighed(forward: Forward): Weighed {
+export function weighed(forward: Forward, lasting: LastingUncertainty = {}): Weighed {
   const { drive } = forward;
   const columns = [{ y: drive.U, u: drive.uU }, ...drive.probes.map(({ T, u }) => ({ y: T, u }))];
   const kept = columns.map(({ y }) => Array.from(y.keys()).filter((i) => Number.isFinite(y[i])));
@@ -55,11 +55,27 @@ export function weighed(forward: Forward): Weighed {
     modelErrors: (values) => {
       off ??= plasticsOff(forward);
       const right = model(values);
-      return off
-        .map((wrong) => modelBy(wrong, values).map((f, i) => f - right[i]))
-        .filter((e) => e.every(Number.isFinite));
+      const from = (wrong: Float64Array) => wrong.map((f, i) => f - right[i]);
+      const air = lasting.ambient ?? 0;
+      return [
+        ...off.map((wrong) => from(modelBy(wrong, values))),
+        ...(air > 0 ? [from(model({ ...values, ambientOffset: values.ambientOffset + air }))] : []),
+        ...instrumentsOff(lasting, columns).map(over),
+      ].filter((e) => e.every(Number.isFinite));
     },
   };
+}
+
+/** What the readings are off by when an instrument is: volts by the gain, then each probe by its own error. */
+function instrumentsOff(
+  { gain = 0, probe = 0 }: LastingUncertainty,
+  columns: readonly { y: Float64Array }[],
+): Float64Array[][] {
+  const off = (c: number, of: (y: Float64Array) => Float64Array) =>
+    columns.map(({ y }, k) => (k === c ? of(y) : new Float64Array(y.length)));
+  const volts = gain > 0 ? [off(0, (y) => y.map((U) => gain * U))] : [];
+  const probes = probe > 0 ? columns.slice(1).map((_, k) => off(k + 1, (y) => y.map(() => probe))) : [];
+  return [...volts, ...probes];
 }
 
 /** The model with the cable's plastics off by one standard uncertainty: their thermal resistivity, their heat capacity. */

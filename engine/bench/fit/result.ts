@@ -17,8 +17,8 @@ export interface Fitted {
   readonly u: number | null;
   readonly interval: readonly [low: number, high: number] | null;
   /**
-   * How far it goes astray if the cable's plastics are off by one standard uncertainty, in thermal resistivity and in heat
-   * capacity. The interval, which takes the model as right, does not hold this; the wide interval does. Null unless fitted.
+   * How far it goes astray if what is taken as known is off by one standard uncertainty: the plastics' thermal resistivity and
+   * heat capacity, and instruments' own errors where they were told. The interval, which takes the model as right, does not hold this; the wide interval does. Null unless fitted.
    */
   readonly uModel: number | null;
   readonly wide: readonly [low: number, high: number] | null;

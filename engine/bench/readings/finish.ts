@@ -48,8 +48,10 @@ export function finish(raw: RawLog): Finished {
   const rise = riseFrom(from, raw.form);
   const elapsed = sorted(t).map(rise);
   const blank = () => new Float64Array(t.length).fill(Number.NaN);
+  const before = goneBefore(raw.form, from, elapsed);
   const log: BenchLog = {
     t: elapsed,
+    ...(before > 0 ? { before } : {}),
     I: raw.I ? sorted(raw.I) : blank(),
     U: raw.U ? sorted(raw.U) : blank(),
     probes: raw.probes.map((probe) => ({ ...probe, T: sorted(probe.T) })),
@@ -63,8 +65,12 @@ export function finish(raw: RawLog): Finished {
     simulated: raw.simulated,
   };
   const repeatedTimes = repeats(elapsed);
-  return { log, outOfOrder, repeatedTimes, notes: notesOf(raw, t, from, outOfOrder, repeatedTimes) };
+  return { log, outOfOrder, repeatedTimes, notes: notesOf(raw, t, from, before, outOfOrder, repeatedTimes) };
 }
+
+/** Time that a run had gone on before its first row [s]: its count of elapsed time, unless that is longer than the log, as an instrument's own clock is. */
+const goneBefore = (form: TimeForm | null, from: number, elapsed: Float64Array): number =>
+  form === 'elapsed' && from > 0 && from <= (elapsed.at(-1) ?? 0) ? from : 0;
 
 /** Time since the first row; what subtraction leaves below a nanosecond, or a microsecond of a date, is no reading. */
 function riseFrom(from: number, form: TimeForm | null): (t: number) => number {
@@ -125,11 +131,22 @@ function remarksOf(raw: RawLog, t: Float64Array, moved: (i: number) => number, r
   return timed.sort((a, b) => a.t - b.t);
 }
 
-function notesOf(raw: RawLog, t: Float64Array, from: number, outOfOrder: number, repeated: number): string[] {
+function notesOf(
+  raw: RawLog,
+  t: Float64Array,
+  from: number,
+  before: number,
+  outOfOrder: number,
+  repeated: number,
+): string[] {
   const rows = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
   const notes: string[] = [];
   if (raw.form === 'elapsed' && from !== 0)
-    notes.push(`Elapsed time begins at ${from} s in the file; it is counted from there.`);
+    notes.push(
+      before > 0
+        ? `Elapsed time begins at ${from} s in the file; what the first row shows is taken to have gone on for so long.`
+        : `Elapsed time begins at ${from} s in the file; it is counted from there.`,
+    );
   if (outOfOrder > 0)
     notes.push(`${rows(outOfOrder, 'row stands', 'rows stand')} after a later one; all were put in order of time.`);
   if (repeated > 0)

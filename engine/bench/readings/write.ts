@@ -85,7 +85,7 @@ function linesOf(log: BenchLog): LogLine[] {
   const alone = (before: (remark: Remark) => boolean): void => {
     for (; next < log.remarks.length && before(log.remarks[next] as Remark); next++) {
       const { t, text } = log.remarks[next] as Remark;
-      lines.push({ ...emptyLine(log), at: at(t), elapsed_s: t, remark: text });
+      lines.push({ ...emptyLine(log), at: at(t), elapsed_s: t + (log.before ?? 0), remark: text });
     }
   };
   for (let i = 0; i < log.t.length; i++) {
@@ -125,7 +125,7 @@ function lineOf(log: BenchLog, i: number): LogLine {
   const [I, U] = [read(log.I[i]), read(log.U[i])];
   const line = {
     ...emptyLine(log),
-    elapsed_s: log.t[i] as number,
+    elapsed_s: (log.t[i] as number) + (log.before ?? 0),
     step: read(log.step?.[i]),
     set_A: read(log.set?.[i]),
     I_A: I,

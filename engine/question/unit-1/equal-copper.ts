@@ -120,7 +120,7 @@ export const equalCopperSpec: TemplateSpec<Case> = {
   title: 'Equal to which copper',
   difficulty: 2,
   practices: ['iec', 'na'],
-  objectives: ['1.3 state the copper size a conductor is equal to'],
+  objectives: ['1.3 state the copper size that a clad conductor is equal to'],
   misconceptions: ['M09', 'M10'],
   draw: drawnCase,
   fallbacks: {

@@ -118,7 +118,7 @@ export const gaugeStepsSpec: TemplateSpec<Case> = {
   title: 'Steps of the gauge',
   difficulty: 2,
   practices: ['iec', 'na'],
-  objectives: ['1.2 rank sizes of both systems on one scale'],
+  objectives: ['1.2 rank mm² and AWG on one scale'],
   misconceptions: ['M07', 'M08'],
   draw: drawnCase,
   fallbacks: {

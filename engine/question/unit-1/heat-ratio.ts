@@ -96,7 +96,7 @@ export const heatRatioSpec: TemplateSpec<Case> = {
   title: 'How many times the heat',
   difficulty: 1,
   practices: ['iec', 'na'],
-  objectives: ['1.1 say what more amps do to the heat'],
+  objectives: ['1.1 state the effect of ×2 and ×½ on heat without a calculator'],
   misconceptions: ['M01'],
   draw: drawnCase,
   fallbacks: {

@@ -154,7 +154,7 @@ export const riseAtMoreSpec: TemplateSpec<Case> = {
   title: 'The rise at more amps',
   difficulty: 2,
   practices: ['iec', 'na'],
-  objectives: ['1.1 tell heat from rise'],
+  objectives: ['1.1 separate heat from temperature rise'],
   misconceptions: ['M03', 'M17'],
   draw: drawnCase,
   fallbacks: {

@@ -131,7 +131,7 @@ export const limitsInOrderSpec: TemplateSpec<Case> = {
   title: 'What comes first',
   difficulty: 1,
   practices: ['iec', 'na'],
-  objectives: ['2.3 order the events'],
+  objectives: ['2.3 order the events on the way up'],
   misconceptions: ['M24'],
   draw: drawnCase,
   fallbacks: {

@@ -133,7 +133,7 @@ export const thickerWallSpec: TemplateSpec<Case> = {
   title: 'Thicker plastic',
   difficulty: 3,
   practices: ['iec', 'na'],
-  objectives: ['2.1 state conductor, surface, ambient order'],
+  objectives: ['2.1 state conductor, surface and ambient in order'],
   misconceptions: ['M23'],
   draw: drawnCase,
   fallbacks: {

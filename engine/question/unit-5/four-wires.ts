@@ -105,7 +105,7 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
     stem: [
       words`${lead} is ${quantity(length)} long. It is dead, unplugged at both ends, and lies at ${quantity(temperatureText(T_degC, practice))}. You join ${currentPair[practice]} at the far end.`,
       words`A bench supply sends ${quantity(given(I_A, 'A'))} through the loop. A voltmeter on the cord’s own ends reads ${quantity(amount(U_mV, 3, 'mV'))}. Another, on the supply’s clips, reads ${quantity(amount(clips_mV, 3, 'mV'))}.`,
-      words`Take ${quantity(plainNumber(alpha, 3))} for each kelvin, counted from ${quantity(temperatureText(20, practice))}. What resistance by the ${perLength[practice].name} has one conductor at that temperature?`,
+      words`Take ${quantity(plainNumber(alpha, 3))} for each kelvin, counted from ${quantity(temperatureText(20, practice))}. At that reference temperature, what resistance by the ${perLength[practice].name} does one conductor have?`,
     ],
     ask: `In ${perLength[practice].resistance}, at the reference temperature. Three figures are enough.`,
     scenarios: [],

@@ -75,7 +75,7 @@ function built(drawn: Case, practice: Practice): BuiltNumber {
     stem: [
       words`${lead} is ${quantity(toldLength(count, practice).text)} long and lies at ${quantity(temperatureText(20, practice))}, unplugged at both ends. You have a meter with two leads only.`,
       words`With its two leads touched together it shows ${quantity(amount(own_mOhm, 3, 'mΩ'))}. You join ${currentPair[practice]} at the far end, and it shows ${quantity(amount(loop_mOhm, loop_mOhm >= 1000 ? 4 : 3, 'mΩ'))}.`,
-      words`What resistance by the ${name} has one conductor?`,
+      words`What resistance by the ${name} does one conductor have?`,
     ],
     ask: `In ${resistance}. Three figures are enough.`,
     scenarios: [],

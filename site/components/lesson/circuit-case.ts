@@ -1,9 +1,18 @@
 import type * as v from 'valibot';
-import { type CableSpec, cast, inMetal, type MetalId, markedSize, metalOf, nominalVolts, type Scenario } from '#engine';
+import {
+  type CableSpec,
+  cast,
+  type FixedWiring,
+  inMetal,
+  type MetalId,
+  markedSize,
+  metalOf,
+  nominalVolts,
+  type Scenario,
+} from '#engine';
 import type { Practice } from '../../lib/format.ts';
 import { cordSizes } from '../../widgets/figure/carry.ts';
 import type { EnergyAsk } from '../../widgets/i2t-scale/energy-case.ts';
-import type { FixedWiring } from '../../widgets/loop-trace/loop-case.ts';
 import type { ChooserAsk } from '../../widgets/size-chooser/ask.ts';
 import { forPractice } from './by-practice.ts';
 import type { i2tScaleProps, loopTraceProps, sizeChooserProps } from './circuit-props.ts';

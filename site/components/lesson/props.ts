@@ -93,7 +93,7 @@ export const lessonProps = {
   /** What a suspect lead is, its measurements taken one by one. */
   MetalFinder: metalFinderProps,
   /** Words that lead to a page of the bench. */
-  ToBench: v.strictObject({ page: oneOf(['plan', 'identify', 'live']), words: words('words') }),
+  ToBench: v.strictObject({ page: oneOf(['plan', 'identify', 'live']) }),
   /** The live bench with a lead of the cast on it. */
   LiveBench: liveBenchProps,
   /** Heat made against heat lost, over conductor temperature. */

@@ -1,13 +1,14 @@
 import {
   type Judged,
   type Mend,
+  type Prospective,
   type RuleStep,
   type RuleVerdict,
   type Scenario,
   sources,
   type TestStep,
 } from '#engine';
-import { quantity, thin } from '../../lib/format.ts';
+import { quantity, significant, thin } from '../../lib/format.ts';
 import { currentOf, withCurrent } from '../figure/edit.ts';
 
 const outcomes: Readonly<Record<RuleVerdict['outcome'], string>> = {
@@ -66,6 +67,14 @@ export function mended(way: Mend, of: Scenario): Scenario | null {
   if (kind === 'device')
     return device.family === 'own' ? null : { ...of, device: { family: device.family, rating_A: device.In } };
   return kind === 'size' ? { ...of, cable: scenario.cable } : { ...of, surroundings: scenario.surroundings };
+}
+
+/** How far harm was looked for, and why so far. */
+export function upToWords({ I, from }: Prospective): string {
+  const amps = `${significant(I, 3)}${thin}A`;
+  return from === 'fault path'
+    ? `Currents are looked at up to ${amps}: U0/Ze, the greatest that this fault path lets flow.`
+    : `Currents are looked at up to ${amps}, our choice for a socket. Tell the fault path to use its own.`;
 }
 
 /** The load a verdict counts with, in words. */

@@ -10,6 +10,8 @@ import {
   type SupplyStep,
   type SurroundingsSpec,
   standardSizes,
+  type UsualContact,
+  usualContacts,
 } from '#engine';
 import type { Option } from '../../controls/options.ts';
 
@@ -211,4 +213,24 @@ export function withSupply(scenario: Scenario, supply: SupplyStep[]): Scenario {
 export function withOr<T extends object, K extends keyof T>(of: T, key: K, value: T[K] | undefined): T {
   const { [key]: _, ...rest } = of;
   return (value === undefined ? rest : { ...rest, [key]: value }) as T;
+}
+
+/** One contact of a lead, as a scenario has it. */
+export type ContactSpec = NonNullable<NonNullable<Scenario['lead']>['contacts']>[number];
+
+/** What a contact of a kind usually has, sound and poor. */
+export const usualOf = (kind: ContactSpec['kind']): UsualContact =>
+  usualContacts.find((usual) => usual.kind === kind) ?? (usualContacts[0] as UsualContact);
+
+/** Kinds of contact by name. */
+export const contactKinds: readonly Option<ContactSpec['kind']>[] = [
+  { value: 'pin', label: 'plug pin' },
+  { value: 'terminal', label: 'screw terminal' },
+  { value: 'joint', label: 'joint' },
+  { value: 'fuse', label: 'fuse' },
+];
+
+/** A scenario with this list of contacts; an empty one is left out. */
+export function withContacts(scenario: Scenario, contacts: ContactSpec[]): Scenario {
+  return { ...scenario, lead: withOr(scenario.lead ?? {}, 'contacts', contacts.length > 0 ? contacts : undefined) };
 }

@@ -11,9 +11,9 @@ import {
   type DeviceFamily,
   deviceEnergy,
   energyOver,
-  energyTest,
   kOf,
   type MetalId,
+  outlasts,
   type Selectivity,
   selectiveByCurves,
   selectiveGG,
@@ -130,15 +130,10 @@ export function energyCase(
   const weakest = thin && thin.I2t < own.I2t ? thin : own;
   return {
     ...{ ask, usage, conductor: own, earth: thin, down, up, downEnergy, upEnergy },
-    survives: survivesOf(weakest, downEnergy),
+    survives: outlasts(weakest.k.k, weakest.area, ask.amps, downEnergy),
     selectivity: selectivityOf(up, down, upEnergy, downEnergy),
     range: [energyOver(ask.amps, adiabaticFrom), energyOver(ask.amps, adiabaticTo)],
   };
-}
-
-function survivesOf({ k, area }: Standing, { atLeast, atMost }: DeviceEnergy): boolean | null {
-  if (atMost && energyTest(k.k, area, atMost.I2t).holds) return true;
-  return atLeast && !energyTest(k.k, area, atLeast.I2t).holds ? false : null;
 }
 
 function selectivityOf(up: Device, down: Device, above: DeviceEnergy, below: DeviceEnergy): Selectivity | null {

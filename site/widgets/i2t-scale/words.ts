@@ -7,7 +7,7 @@ import type { EnergyCase, Standing } from './energy-case.ts';
 export const energy = (I2t: number): string => `${significant(I2t, 3)}${thin}A²s`;
 
 /** A k as the trade writes it: '115 A·√s/mm²'. */
-export const kWords = ({ k }: Standing): string => `${fixed(k.k / 1e6, 0)}${thin}A·√s/mm²`;
+export const kWords = ({ k }: Pick<Standing, 'k'>): string => `${fixed(k.k / 1e6, 0)}${thin}A·√s/mm²`;
 
 const times = (ratio: number): string => `${significant(ratio, 2)} times`;
 

@@ -1,8 +1,7 @@
-import { coldReadingShare } from '#engine';
+import { celsius, coldReadingShare, type FaultCleared, type FaultLoop } from '#engine';
 import { fixed, quantity, significant, temperature, thin, three, timeInWords } from '../../lib/format.ts';
 import { shortName } from '../figure/devices.ts';
 import { lengthWords } from '../figure/length-words.ts';
-import type { LoopCase } from './loop-case.ts';
 
 /** Ohms as the trade tells a loop: '1.79 Ω'. */
 export const ohms = (R: number): string => (R < 0.1 ? `${fixed(R, 3)}${thin}Ω` : three(R, 'Ω'));
@@ -22,13 +21,13 @@ export function opensWords(t: number | null): string {
 }
 
 /** Whether the fault clears, pass or fail in words, or that the code sets no number. */
-export function verdictWords({ clearing, limit }: LoopCase): string {
+export function verdictWords({ clearing, limit }: FaultCleared): string {
   if (!limit) return 'The code gives no ohms and no seconds to pass or fail by';
   if (clearing.outcome === 'met') return 'Passes: the fault clears in time';
   return clearing.outcome === 'not met' ? 'Fails: the fault does not surely clear in time' : 'Not shown either way';
 }
 
-function inTime({ clearing, device, limit, loop }: LoopCase): string {
+function inTime({ clearing, device, limit, loop }: FaultCleared): string {
   const name = shortName(device);
   const { t, I } = clearing;
   if (limit === null) {
@@ -54,27 +53,29 @@ function inTime({ clearing, device, limit, loop }: LoopCase): string {
   return `${may}${most} The fault does not surely clear in time.`;
 }
 
-/** What the loop does, in three or four sentences. */
-export function loopSentence(of: LoopCase): string {
-  const { loop, T, usage } = of;
+/** What flows round a loop, in two sentences. */
+export function currentSentence({ loop, T, usage }: FaultLoop): string {
   const least = usage === 'na' ? '' : ' at least';
-  return `All the way round it is ${ohms(loop.Zs)} with the conductors at ${temperature(T, usage)}, and ${ohms(loop.cold)} cold. So ${amps(loop.least)} flow${least}. ${inTime(of)}`;
+  return `All the way round it is ${ohms(loop.Zs)} with the conductors at ${temperature(celsius(T), usage)}, and ${ohms(loop.cold)} cold. So ${amps(loop.least)} flow${least}.`;
 }
 
+/** What the loop does, in three or four sentences. */
+export const loopSentence = (of: FaultCleared): string => `${currentSentence(of)} ${inTime(of)}`;
+
 /** The lead in words: '30 m, 3 × 1.5 mm², copper'. */
-export function leadWords({ length, cable, usage }: LoopCase): string {
+export function leadWords({ length, usage }: FaultLoop, cable: string): string {
   return `${lengthWords(length, usage)} of ${cable}`;
 }
 
 /** What may be read on cold conductors, after common practice. */
-export function coldWords({ clearing }: LoopCase): string {
+export function coldWords({ clearing }: FaultCleared): string {
   return clearing.greatestLoop === null
     ? '–'
     : `${ohms(coldReadingShare * clearing.greatestLoop)} at most, common practice`;
 }
 
 /** What a share of the time is: '0.1 s of 0.4 s'. */
-export function timeMeaning(of: LoopCase): string {
+export function timeMeaning(of: FaultCleared): string {
   const { limit, clearing } = of;
   if (!limit) return 'the code sets no time';
   return `${quantity(limit.t, 's', 1)} allowed: ${clearing.outcome === 'met' ? 'passes' : clearing.outcome === 'not met' ? 'fails' : 'not shown'}`;
