@@ -124,6 +124,7 @@ export {
   thermocoupleClass,
   thermocoupleTolerance,
 } from './bench/instruments/thermocouple.ts';
+export { jobFileName, jobFromFile, jobToFile, longestJobFile } from './bench/job-file.ts';
 export { type BenchJob, emptyJob, type FoundOnLead, type ParsedJob, parseJob } from './bench/job-schema.ts';
 export {
   abortStops,
@@ -191,6 +192,10 @@ export type {
 } from './bench/readings/types.ts';
 export { type LogHeads, type LogLine, linesToCsv, writeLog } from './bench/readings/write.ts';
 export { energyOf, powerOf, resistanceOf, sameInstrument } from './bench/readings-together.ts';
+export type { DeviceCheck } from './bench/report/device-check.ts';
+export type { ReportLock } from './bench/report/lock-of.ts';
+export { type Missing, type MissingBySection, type ReportSectionId, reportSections } from './bench/report/sections.ts';
+export { type BenchReport, caseOfJob, type ReportQuestion, reportOf } from './bench/report.ts';
 export { type RiseOfResistance, riseModel, temperatureByRise } from './bench/rise-by-resistance.ts';
 export { type PlateauOptions, plateaus, type SupplyPlateau } from './bench/steps.ts';
 export { type ThinLog, thinned } from './bench/thin.ts';
@@ -225,6 +230,14 @@ export { sensitivityOf } from './bench/uncertainty/sensitivity.ts';
 export { belowStudent, studentQuantile, withinStudent } from './bench/uncertainty/student.ts';
 export { correlationOf, type Repeated, repeated } from './bench/uncertainty/type-a.ts';
 export {
+  type ClaimStanding,
+  type FaultyVerdict,
+  faultyVerdicts,
+  type JudgedClaim,
+  type WholeFacts,
+} from './bench/verdict-faults.ts';
+export { verdictOrigin } from './bench/verdict-origins.ts';
+export {
   copperOfSameResistance,
   type VerdictFacts,
   type VerdictSentence,
@@ -258,7 +271,9 @@ export {
 } from './conductor/iec60228.ts';
 export { OutOfRange, within } from './errors.ts';
 export { type BenchCase, benchCases } from './examples/bench-cases.ts';
+export { type CaseFile, caseFiles, caseScenario, jobOfCase } from './examples/case-files.ts';
 export { benchStart, type CastKey, cast, castScenario, planStart } from './examples/cast.ts';
+export { type SuspectVerdict, suspectFacts, suspectVerdict } from './examples/suspect-verdict.ts';
 export { adiabaticTime } from './heating/adiabatic.ts';
 export {
   ageingMeasuredTo,
@@ -582,19 +597,8 @@ export { boxAfter, boxDays } from './question/practice/boxes.ts';
 export { catalogueOf, type Listed, lessonOf, objectivesOf, serving } from './question/practice/catalogue.ts';
 export { dateOf, dayNumber } from './question/practice/days.ts';
 export { type Answered, type Grade, gradeOf, type Sureness } from './question/practice/grade.ts';
-export {
-  mastery,
-  type Recurring,
-  recurringMistakes,
-  type Standing,
-  standingOf,
-} from './question/practice/mastered.ts';
-export {
-  chanceOf,
-  dueDay,
-  keepsFor,
-  reviewed,
-} from './question/practice/memory.ts';
+export { mastery, type Recurring, recurringMistakes, type Standing, standingOf } from './question/practice/mastered.ts';
+export { chanceOf, dueDay, keepsFor, reviewed } from './question/practice/memory.ts';
 export {
   type Memory,
   type MemoryState,

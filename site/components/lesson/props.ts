@@ -126,6 +126,8 @@ export const lessonProps = {
     time: v.optional(amount(1, 3.2e7, 's')),
     controls: v.optional(v.array(oneOf(['insulation', 'temperature', 'time', 'ageing']))),
   }),
+  /** The suspect lead's facts, a verdict to write on them, and two to mend. */
+  VerdictSheet: v.strictObject({ id: named, number: figureNumber, title: words('title') }),
   /** A place for the learner's own words. */
   OwnWords: v.strictObject({ id: named, question: words('question') }),
   /** A formula and how it is spoken. */

@@ -33,9 +33,9 @@ export async function csvOf(prediction: Prediction): Promise<string> {
 }
 
 /** Hands a text to the browser as a file to keep. */
-export function saveText(name: string, text: string): void {
+export function saveText(name: string, text: string, type = 'text/csv'): void {
   const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'text/csv;charset=utf-8' }));
+  link.href = URL.createObjectURL(new Blob([text], { type: `${type};charset=utf-8` }));
   link.download = name;
   link.click();
   URL.revokeObjectURL(link.href);

@@ -64,3 +64,9 @@ export const worklight: BenchSpec = {
   volts: { gain: 0.003, noise: 0.002, digit: 0.001 },
   amps: { gain: 0.01, noise: 0.006, digit: 0.01 },
 };
+
+/** What the metal of a lead truly is. */
+export function trueMetal({ lead }: BenchSpec): 'cladAluminium' | 'copper' | 'aluminium' {
+  if (lead.rhoC === clad.rhoC) return 'cladAluminium';
+  return lead.rhoC === copper.rhoC ? 'copper' : 'aluminium';
+}
