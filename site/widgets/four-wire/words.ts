@@ -62,10 +62,16 @@ const twoWords = (of: WireCase): string => {
   return byTwo.verdict === byFour.verdict ? `${read}: ${why}` : `${read}, and looks too thin: ${why}`;
 };
 
-/** What most of the doubt comes from. */
+/** The few parts that more than half of the doubt comes from. */
 export function greatestDoubt({ four }: WireCase): string {
-  const [most] = four.measured.R20.budget.toSorted((a, b) => b.share - a.share);
-  return most ? `Most of the doubt is in the ${most.name}.` : '';
+  const names: string[] = [];
+  let sum = 0;
+  for (const { name, share } of four.measured.R20.budget.toSorted((a, b) => b.share - a.share)) {
+    if (sum > 0.5) break;
+    names.push(name);
+    sum += share;
+  }
+  return `Most of the doubt is in the ${names.join(' and the ')}.`;
 }
 
 /** Both circuits in four sentences. */

@@ -72,7 +72,8 @@ export async function throughLesson(hands: Hands): Promise<Done> {
   const left = all.filter((item) => !walk.done.has(item) && item !== leave);
   assert.deepEqual(left, [], 'not reached by keyboard');
   const changed = walk.moved.has('slider') || walk.moved.has('taken');
-  assert.ok(changed, `${page.url()}: no figure was moved by its slider, nor by a measurement`);
+  const movable = await page.locator('figure input[type="range"], figure [data-piece]').count();
+  assert.ok(changed || movable === 0, `${page.url()}: no figure was moved by its slider, nor by a measurement`);
   return {
     items: [...walk.done],
     of: all.length,
