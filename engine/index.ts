@@ -571,6 +571,7 @@ export {
 } from './protection/withstand.ts';
 export * from './quantity.ts';
 export { type AnswerKind, type AnswerReading, readAnswer } from './question/answer.ts';
+export { fetchTemplates } from './question/fetch-templates.ts';
 export { questions11 } from './question/lesson-1-1.ts';
 export { questions12 } from './question/lesson-1-2.ts';
 export { questions13 } from './question/lesson-1-3.ts';

@@ -9,6 +9,7 @@ import {
   dateOf,
   dayNumber,
   dueDay,
+  fetchTemplates,
   gradeOf,
   lessonOf,
   type Memory,
@@ -22,6 +23,7 @@ import {
   session,
   standingOf,
   templates,
+  templatesOfLesson,
 } from '#engine';
 
 const catalogue = catalogueOf(Object.values(templates));
@@ -47,6 +49,12 @@ describe('a grade', () => {
     ['right by a guess', { marks: 1, hinted: false, tries: 1, sure: 'guess' }, 3],
     ['right and sure of it', { marks: 1, hinted: false, tries: 1, sure: 'sure' }, 4],
   ] as const)('of an answer that is %s', (_name, answered, grade) => expect(gradeOf(answered)).toBe(grade));
+});
+
+describe('the templates of a lesson', () => {
+  it.each([...new Set(catalogue.map(({ lesson }) => lesson))])('%s can be fetched alone', async (lesson) => {
+    expect(await fetchTemplates(lesson)).toEqual(templatesOfLesson(lesson));
+  });
 });
 
 describe('every objective', () => {

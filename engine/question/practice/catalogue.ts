@@ -1,19 +1,17 @@
 import type { Practice, Template } from '../types.ts';
 
 /** A template as a plan of practice sees it: plain data, so that a page can hold all of them without their code. */
-export type Listed = Pick<Template, 'id' | 'lesson' | 'difficulty' | 'practices' | 'objectives' | 'misconceptions'>;
+export type Listed = Pick<Template, 'id' | 'lesson' | 'difficulty' | 'practices' | 'objectives'>;
 
 /** What the templates are about. */
-export function catalogueOf(templates: readonly Template[]): Listed[] {
-  return templates.map(({ id, lesson, difficulty, practices, objectives, misconceptions }) => ({
+export const catalogueOf = (templates: readonly Template[]): Listed[] =>
+  templates.map(({ id, lesson, difficulty, practices, objectives }) => ({
     id,
     lesson,
     difficulty,
     practices,
     objectives,
-    misconceptions,
   }));
-}
 
 /** The templates that serve an objective in that practice. */
 export function serving(catalogue: readonly Listed[], objective: string, practice: Practice): Listed[] {

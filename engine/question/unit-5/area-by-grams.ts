@@ -109,7 +109,7 @@ export const areaByGramsSpec: TemplateSpec<Case> = {
   title: 'Area by weighing',
   difficulty: 2,
   practices: ['iec', 'na'],
-  objectives: ['5.2 use R′, g/m and strands', '5.2 state equal copper size'],
+  objectives: ['5.2 use R′, g/m, strands, magnet and scrape', '5.2 state equal copper size'],
   misconceptions: ['M12', 'M50'],
   draw: drawnCase,
   fallbacks: {
