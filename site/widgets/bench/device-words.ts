@@ -53,7 +53,7 @@ export const makeWords = [
 export function leavesWords({ rule, leaves, accepted, sound, refused }: Judged): string {
   const lead = refused ? ' No cord standard allows this lead.' : '';
   if (leaves === 'nothing') return `${sound ? 'By rule and by temperature the device protects this lead.' : ''}${lead}`;
-  if (leaves === 'accepted')
+  if (leaves === 'accepted' && rule.outcome === 'met')
     return `What is left, the rules accept: ${accepted.map(({ what }) => what).join('; ')}.${lead}`;
   return rule.outcome === 'met'
     ? `The rule is met, and yet these currents harm the lead. Where the two differ, take the safer answer.${lead}`

@@ -1,16 +1,16 @@
 import {
   type BenchLog,
+  type CaseFile,
   type Correction,
+  caseScenario,
   correctColumn,
   guessMapping,
   type LogMapping,
   parseJob,
   type ReadLog,
-  type Scenario,
 } from '#engine';
 import { guessLogFile, readLogFile, takeLogFile } from '../../../lib/read-log-file.ts';
 import type { JobState } from '../job-state.svelte.ts';
-import type { CaseFile } from './case-files.ts';
 import { countWords, thinWords } from './read-words.ts';
 
 /** Rows that are kept of a log, at most about. */
@@ -38,7 +38,7 @@ export class LogSession {
   /** The log of the job, as it is kept. */
   log = $state.raw<BenchLog>();
   #source: Blob | undefined;
-  #lead: Scenario | undefined;
+  #case: CaseFile | undefined;
   #ending: AbortController | undefined;
   readonly #job: JobState;
 
@@ -49,7 +49,7 @@ export class LogSession {
   /** Takes a file, and guesses what it holds. A case file brings its lead, and what is said of its columns. */
   async take(source: Blob, name: string, of?: CaseFile): Promise<void> {
     this.#source = source;
-    this.#lead = of?.scenario;
+    this.#case = of;
     this.name = name;
     this.mapping = undefined;
     this.stage = 'guessing';
@@ -103,7 +103,8 @@ export class LogSession {
   #keep(log: BenchLog, csv: string, notes: readonly string[]): void {
     const cut = notes.slice(0, mostNotes).map((note) => note.slice(0, mostNote));
     const kept = { file: this.name.slice(0, 200), csv, notes: cut };
-    this.#job.change({ log: kept, fitted: [], ...(this.#lead ? { scenario: this.#lead } : {}) });
+    const lead = this.#case && { found: this.#case.found, scenario: caseScenario(this.#case) };
+    this.#job.change({ log: kept, fitted: [], ...lead });
     this.log = log;
     this.stage = 'read';
     if (parseJob(this.#job.value).faults)
