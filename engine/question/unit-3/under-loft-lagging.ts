@@ -197,7 +197,7 @@ export const underLoftLaggingSpec: TemplateSpec<Case> = {
   title: 'The loft that was lagged',
   difficulty: 2,
   practices: ['iec'],
-  objectives: ['3.1 divide by factors', '3.1 apply Ib ≤ In ≤ Iz'],
+  objectives: ['3.1 divide by factors', '3.1 apply Ib ≤ In ≤ Iz and I2 ≤ 1.45 Iz'],
   misconceptions: ['M25', 'M29'],
   draw: drawnCase,
   fallbacks: {
