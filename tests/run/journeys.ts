@@ -1,7 +1,8 @@
 import { mkdir, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
+import { availableParallelism } from 'node:os';
 import { basename, join, relative } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { chromium } from 'playwright-core';
+import { type Browser, chromium } from 'playwright-core';
 import { type Journey, type JourneyEnding, walk } from '../journeys/support/journey.ts';
 import type { FoundBrowser } from './browser.ts';
 import { buildSite, serveSite } from './site.ts';
@@ -15,7 +16,8 @@ export interface Count {
 
 const cache = join(root, 'node_modules', '.cache');
 const pictures = join(cache, 'journeys');
-const limit = 120_000; // of one journey [ms]
+const limit = 240_000; // of one journey [ms]
+const lanes = Math.min(2, availableParallelism()); // journeys walked side by side
 
 /** The journeys whose file names hold one of the words; all of them when there are no words. */
 export async function journeyFiles(words: string[]): Promise<string[]> {
@@ -47,20 +49,26 @@ async function walkAll(files: string[], found: FoundBrowser, outDir: string): Pr
   await rm(pictures, { recursive: true, force: true });
   const count = { passed: 0, failed: 0 };
   try {
-    for (const file of files) {
-      const started = performance.now();
-      const journey = await loadJourney(file);
-      const ending = await walk(journey, browser, served.origin, limit);
-      count[ending.fault ? 'failed' : 'passed'] += 1;
-      const seconds = ((performance.now() - started) / 1000).toFixed(1);
-      console.log(`${ending.fault ? 'FAILED' : 'passed'}  ${journey.name} (${seconds} s)`);
-      await report(file, ending);
-    }
+    const left = [...files];
+    const lane = async (): Promise<void> => {
+      for (let file = left.shift(); file; file = left.shift()) count[await walkOne(file, browser, served.origin)] += 1;
+    };
+    await Promise.all(Array.from({ length: lanes }, lane));
   } finally {
     await browser.close();
     await served.stop();
   }
   return count;
+}
+
+async function walkOne(file: string, browser: Browser, origin: string): Promise<keyof Count> {
+  const started = performance.now();
+  const journey = await loadJourney(file);
+  const ending = await walk(journey, browser, origin, limit);
+  const seconds = ((performance.now() - started) / 1000).toFixed(1);
+  console.log(`${ending.fault ? 'FAILED' : 'passed'}  ${journey.name} (${seconds} s)`);
+  await report(file, ending);
+  return ending.fault ? 'failed' : 'passed';
 }
 
 /** A file that cannot be loaded becomes a journey that fails with the reason. */
