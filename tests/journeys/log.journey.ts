@@ -2,9 +2,10 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { accessibilityFaults } from './support/accessibility.ts';
 import type { JourneyContext } from './support/journey.ts';
+import { pdfPages } from './support/pdf.ts';
 import type { Visit } from './support/visit.ts';
 
-export const name = 'a log is taken in on a phone, set beside its prediction, fitted, and handed on to the report';
+export const name = 'a log is taken in on a phone, set beside its prediction, fitted, and becomes a printed report';
 
 const polisher = new URL('../../site/public/case-files/polisher.csv', import.meta.url);
 const button = ({ page }: Visit, label: string) => page.getByRole('button', { name: label, exact: true });
@@ -39,6 +40,15 @@ export default async function journey(context: JourneyContext): Promise<void> {
   assert.match((await phone.page.locator('.log').textContent()) ?? '', /450 rows read of 451/);
   assert.equal(await phone.page.getByRole('link', { name: 'Make the report' }).getAttribute('href'), '/bench/report/');
   assert.equal(await phone.scrollsSideways(), false, 'scrolls sideways with a fit');
+
+  // on to the report, and onto paper
+  await phone.page.getByRole('link', { name: 'Make the report' }).click();
+  await phone.page.locator('.report[data-current="true"]').waitFor({ timeout: 60_000 });
+  assert.match((await phone.page.locator('.report').textContent()) ?? '', /This sample behaves as clad aluminium/);
+  assert.ok(pdfPages(await phone.page.pdf({ format: 'A4' })) > 3, 'the report prints');
+  console.log(`  from the file to a printed report ${seconds(began, performance.now())} s`);
+  await phone.page.goBack();
+  await phone.page.getByText(/sander.csv, kept on this device: 450 rows/).waitFor();
 
   // the log is kept, and gives way to another
   await phone.page.waitForTimeout(600);

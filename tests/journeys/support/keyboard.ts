@@ -149,7 +149,13 @@ async function stopOf(page: Page): Promise<Stop> {
             : node.getAttribute('role') === 'slider'
               ? 'reading line'
               : 'other';
-    const words = node.getAttribute('aria-label') ?? input?.labels?.[0]?.textContent ?? node.textContent ?? '';
+    const words =
+      node.getAttribute('aria-label') ??
+      input?.labels?.[0]?.textContent ??
+      // biome-ignore lint/performance/useDomNodeTextContent: what is shown, without what the style sheet hides
+      (node as HTMLElement).innerText ??
+      node.textContent ??
+      '';
     const figure = node.closest('figure');
     const item =
       node.closest<HTMLElement>('[data-item]')?.dataset.item ??
