@@ -26,7 +26,10 @@ const told = (page: Page) =>
     for (const part of copy.querySelectorAll('.screen-only, .cases, style, label, textarea, svg')) part.remove();
     return copy.textContent?.replace(/\s+/g, ' ') ?? '';
   });
-const openFile = (page: Page, path: string) => page.getByLabel('Open a job file').setInputFiles(path);
+async function openFile(page: Page, path: string): Promise<void> {
+  await page.locator('.report[data-alive="true"]').waitFor();
+  await page.getByLabel('Open a job file').setInputFiles(path);
+}
 
 async function prints(page: Page, format: 'A4' | 'Letter'): Promise<void> {
   const pdf = await page.pdf({ format });
@@ -81,6 +84,8 @@ export default async function journey({ open }: JourneyContext): Promise<void> {
   await other.page.getByText('Not established: any reading under current.').waitFor();
 
   const third = await open('bench/', { width: 360, height: 740 });
+  await third.page.getByRole('region', { name: 'Case files' }).scrollIntoViewIfNeeded();
+  await third.page.locator('astro-island:not([ssr]) [aria-label="Case files"]').waitFor();
   await third.page.getByRole('button', { name: /polisher/ }).click();
   await third.page.waitForURL(/bench\/identify\//);
   await third.page.getByText('This sample behaves as full-size copper.').waitFor();
