@@ -10,8 +10,8 @@ import { withFree } from './readings.ts';
 import type { FitProgress, LogFit } from './result.ts';
 import { type StepSpan, stepsOfLog } from './steps.ts';
 
-/** What the model itself may be off by beyond its parameters: this share of the rise over the air, one standard uncertainty (our choice). */
-export const modelAllowance = 0.02;
+/** What the model itself may be off by beyond its parameters: this share of the rise over the air, one standard uncertainty; that of the law of still air. */
+export const modelAllowance = 0.03;
 
 /** Rows of the held-back step that are judged, at most about; longer logs are put into groups. */
 const mostRows = 2000;
